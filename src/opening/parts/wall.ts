@@ -1,0 +1,40 @@
+import { z } from 'zod'
+import { choice, count, flag, flagPerEnd, length, quantity } from '../fact.ts'
+
+const veneer = z
+  .strictObject({
+    kind: choice('Kind of veneer', ['anchoredBrick', 'anchoredStone', 'adheredMasonry', 'solidMasonry'], {
+      help: 'Anchored veneer is tied to a backing across an air space. Solid masonry is not veneer.', from: 'detailReview',
+    }),
+    unit: choice('Brick', [
+      'modular', 'standard', 'engineerModular', 'engineerStandard', 'closureModular', 'closureStandard', 'roman', 'norman', 'engineerNorman', 'utility', 'king', 'queen',
+    ], { help: 'The standard name of the brick; it sets the coursing.', from: 'detailReview' }),
+    thickness: length('Brick thickness', { help: 'Actual thickness of the wythe, not nominal.', from: 'submittalsAndMockUp', between: ['1 in', '12 in'] }),
+    bond: choice('Bond', ['running', 'thirdRunning', 'flemish', 'english', 'stack'], { help: 'Only overlapping bonds can arch over an opening.', from: 'detailReview' }),
+    weight: quantity('arealLoad', 'Veneer weight', { help: 'Installed weight of the wythe.', from: 'submittalsAndMockUp', between: ['5 psf', '200 psf'] }),
+    headCourse: choice('Course over the head', ['stretcher', 'rowlock', 'soldier', 'stone', 'archRing'], { help: 'How the first course on the support is laid.', from: 'detailReview' }),
+  })
+  .meta({ id: 'VeneerInput', title: 'Veneer' })
+
+export const wall = z
+  .strictObject({
+    veneer: veneer.nullish(),
+    airSpace: length('Clear air space', {
+      help: 'Least clear distance between the back of the brick and the sheathing or insulation.', from: 'jambRise', hiddenBy: 'wallAbove', between: ['0 in', '24 in'],
+    }),
+    backing: choice('Backing', ['woodStud', 'steelStud', 'concreteMasonry', 'concrete'], { help: 'What the ties are fixed to.', from: 'backingReady', hiddenBy: 'barrierAndPan' }),
+    studSpacing: length('Stud spacing', { help: 'Centre to centre.', from: 'backingReady', hiddenBy: 'barrierAndPan', between: ['6 in', '6 ft'] }),
+    sheathing: choice('Sheathing', ['orientedStrandBoard', 'plywood', 'gypsum', 'fiberboard', 'foamPlastic', 'none'], {
+      help: 'Ties and barrier are fixed through it.', from: 'backingReady', hiddenBy: 'barrierAndPan',
+    }),
+    insulationThickness: length('Insulation outside the sheathing', { help: '0 when there is none.', from: 'barrierAndPan', hiddenBy: 'jambRise', between: ['0 in', '24 in'] }),
+    heightAboveHead: length('Brick above the head', { help: 'From the head support up to the top of the brick or the next support.', from: 'detailReview', between: ['0 in', '300 ft'] }),
+    storiesAbove: count('Stories of brick above', { help: 'Whole stories of veneer that stand on this support.', from: 'detailReview', between: ['0', '60'] }),
+    movementJointAtJamb: flagPerEnd('Movement joint at the jamb', { help: 'A vertical joint that runs up at the edge of the opening; it stops arching.', from: 'detailReview' }),
+    veneerHeight: length('Height of the veneer', { help: 'From its noncombustible support to the top of the veneer, gable left out.', from: 'detailReview', between: ['0 in', '1000 ft'] }),
+    loadAbove: flag('Floor, roof or point load on the brick above', { help: 'True when anything but the brick itself rests on it.', from: 'detailReview' }),
+    cavityCondition: choice('State of the air space', ['clean', 'droppings', 'bridged', 'filled'], {
+      help: 'Mortar droppings at the bottom, mortar bridges, or a space filled with grout or mortar.', from: 'jambRise', hiddenBy: 'wallAbove',
+    }),
+  })
+  .meta({ id: 'WallInput', title: 'Wall' })

@@ -1,0 +1,120 @@
+import type { Reason } from '../catalog/rule.ts'
+import type { Dimension } from '../units/dimension.ts'
+import { exactLengthText, quantityText } from '../units/quantity-text.ts'
+import type { Found, Need, UsedInput } from './need.ts'
+import type { Inputs, Source } from './source.ts'
+
+export type Part = 'head' | 'sill' | 'jambs' | 'wall' | 'ties' | 'barrier' | 'base'
+
+/** An amount in the base unit of the quantity's dimension, a list of them, or a text such as a section. */
+export type QuantityValue = number | string | readonly number[]
+
+/** What a computation answers: a value with the steps to it, or why there is none. */
+export type Computation =
+  | { readonly value: QuantityValue; readonly steps?: readonly string[]; readonly notes?: readonly string[] }
+  | { readonly reason: Reason; readonly why: string }
+  | 'notApplicable'
+
+/** One computed quantity as it stands in an evaluation. */
+export interface QuantityResult {
+  readonly id: string
+  readonly title: string
+  readonly part: Part
+  readonly dimension: Dimension | null
+  readonly status: 'computed' | 'notDetermined' | 'notApplicable'
+  readonly value: QuantityValue | null
+  readonly text: string
+  readonly formula: string
+  readonly inputs: readonly UsedInput[]
+  readonly steps: readonly string[]
+  readonly notes: readonly string[]
+  readonly assumptions: readonly string[]
+  readonly sources: readonly Source[]
+  readonly missing: readonly string[]
+  readonly reason: Reason | null
+  readonly why: string | null
+}
+
+export interface QuantityDefinition {
+  readonly id: string
+  readonly title: string
+  readonly part: Part
+  readonly dimension: Dimension | null
+  readonly formula: string
+  /** True where a licensed professional has to confirm the result. */
+  readonly structural: boolean
+  readonly evaluate: (inputs: Inputs) => QuantityResult
+}
+
+type Needs = Readonly<Record<string, Need<unknown>>>
+type Values<N extends Needs> = { readonly [K in keyof N]: N[K] extends Need<infer T> ? T : never }
+
+interface Definition<N extends Needs> {
+  readonly id: string
+  readonly title: string
+  readonly part: Part
+  /** The dimension of the value; null for a text. */
+  readonly dimension: Dimension | null
+  /** The formula in words and symbols, as an estimator would write it. */
+  readonly formula: string
+  readonly structural?: true
+  /** Published source of the formula itself; figures bring their own. */
+  readonly sources?: readonly Source[]
+  /** Asked first: where it answers false the quantity does not apply, whatever else is known. */
+  readonly appliesTo?: Need<boolean>
+  readonly needs: N
+  readonly compute: (values: Values<N>) => Computation
+}
+
+/** Declares a quantity: what it needs, and the formula. Inputs, assumptions, sources and gaps are gathered here. */
+export function defineQuantity<const N extends Needs>(definition: Definition<N>): QuantityDefinition {
+  const { id, title, part, dimension, formula } = definition
+  return { id, title, part, dimension, formula, structural: definition.structural ?? false, evaluate: (inputs) => evaluate(definition, inputs) }
+}
+
+function evaluate<N extends Needs>(definition: Definition<N>, inputs: Inputs): QuantityResult {
+  const applies = definition.appliesTo?.(inputs)
+  if (applies?.known && !applies.value) return blank(definition, { status: 'notApplicable' })
+  const found = Object.entries(definition.needs).map(([name, need]) => [name, need(inputs)] as const)
+  const missing = [...(applies && !applies.known ? applies.missing : []), ...found.flatMap(([, need]) => (need.known ? [] : need.missing))]
+  if (missing.length > 0) return blank(definition, { missing: [...new Set(missing)], reason: 'missing', ...gathered(definition, found) })
+  const values = Object.fromEntries(found.map(([name, need]) => [name, need.known ? need.value : undefined])) as Values<N>
+  return settle(definition, definition.compute(values), gathered(definition, found))
+}
+
+function settle<N extends Needs>(definition: Definition<N>, computed: Computation, with_: Partial<QuantityResult>): QuantityResult {
+  if (computed === 'notApplicable') return blank(definition, { status: 'notApplicable' })
+  if ('reason' in computed) return blank(definition, { ...with_, reason: computed.reason, why: computed.why })
+  const { value, steps = [], notes = [] } = computed
+  return blank(definition, { ...with_, status: 'computed', value, text: valueText(value, definition.dimension), steps, notes })
+}
+
+function gathered<N extends Needs>(definition: Definition<N>, found: readonly (readonly [string, Found<unknown>])[]) {
+  const known = found.flatMap(([name, need]) => (need.known ? [{ name, ...need }] : []))
+  return {
+    inputs: known.flatMap(({ name, used }) => used.map((input) => ({ name, ...input }))),
+    assumptions: known.flatMap(({ assumptions }) => assumptions),
+    sources: distinct([...(definition.sources ?? []), ...known.flatMap(({ sources }) => sources)]),
+  }
+}
+
+function blank<N extends Needs>(definition: Definition<N>, rest: Partial<QuantityResult>): QuantityResult {
+  const { id, title, part, dimension, formula } = definition
+  return {
+    id, title, part, dimension, formula, status: 'notDetermined', value: null, text: 'not determined',
+    inputs: [], steps: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null, ...rest,
+  }
+}
+
+/** The value in words: inch-pound first, then SI, except where a length is already one exact text. */
+export function valueText(value: QuantityValue, dimension: Dimension | null): string {
+  if (typeof value === 'string') return value
+  if (typeof value !== 'number') return value.map((amount) => valueText(amount, dimension)).join(', ')
+  if (dimension === null) return String(value)
+  if (dimension === 'length') return exactLengthText(Math.round(value))
+  return quantityText({ dimension, amount: value }, 'inchPound')
+}
+
+function distinct(sources: readonly Source[]): readonly Source[] {
+  return [...new Map(sources.map((source) => [`${source.title} ${source.locator}`, source])).values()]
+}

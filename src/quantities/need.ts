@@ -1,0 +1,99 @@
+import type { Table } from '../catalog/reference.ts'
+import type { FactValue, Reading } from '../opening/opening.ts'
+import { quantityText } from '../units/quantity-text.ts'
+import type { Inputs, Source } from './source.ts'
+
+/** One input as it was used, so that a person can follow the arithmetic. */
+export interface UsedInput {
+  readonly name: string
+  readonly from: string
+  readonly text: string
+}
+
+export type Found<T> =
+  | { readonly known: true; readonly value: T; readonly used: readonly Omit<UsedInput, 'name'>[]; readonly sources: readonly Source[]; readonly assumptions: readonly string[] }
+  | { readonly known: false; readonly missing: readonly string[] }
+
+/** Something a quantity computes with: a fact, a limit in force, a parameter, a table or another quantity. */
+export type Need<T> = (inputs: Inputs) => Found<T>
+
+/** Facts, in base units: lengths in nanometres, angles in degrees, areal loads in pascals, counts as they are. */
+export const fact = {
+  amount: (path: string): Need<number> => single(path, (value) => (typeof value === 'object' ? value.amount : undefined)),
+  flag: (path: string): Need<boolean> => single(path, (value) => (typeof value === 'boolean' ? value : undefined)),
+  choice: (path: string): Need<string> => single(path, (value) => (typeof value === 'string' ? value : undefined)),
+  /** The left and right amount; unknown while either end is. */
+  ends: (path: string): Need<readonly [left: number, right: number]> => (inputs) => {
+    const [left, right] = [inputs.fact(path)?.[0], inputs.fact(path)?.[1]].map(amountOf)
+    if (left === undefined || right === undefined) return { known: false, missing: [path] }
+    return found([left, right] as const, { from: path, text: (inputs.fact(path) ?? []).map((reading) => reading?.text).join(' and ') })
+  },
+  /** Whether either end is true; unknown while neither is and one is not known. */
+  atEitherEnd: (path: string): Need<boolean> => (inputs) => {
+    const ends = inputs.fact(path) ?? []
+    if (ends.some((reading) => reading?.value === true)) return found(true, { from: path, text: 'true' })
+    return ends.length > 0 && ends.every((reading) => reading?.value === false) ? found(false, { from: path, text: 'false' }) : { known: false, missing: [path] }
+  },
+}
+
+/** The amount that a rule in force allows or asks for; unknown where the rule is not in force or gives no amount. */
+export const limit = (rule: string): Need<number> => (inputs) => {
+  const inForce = inputs.limit(rule)
+  if (!inForce) return { known: false, missing: [`rule ${rule}`] }
+  return found(inForce.quantity.amount, { from: `rule ${rule}`, text: inForce.text }, [inForce.source])
+}
+
+export const parameter = (id: string): Need<number> => (inputs) => {
+  const given = inputs.parameter(id)
+  if (!given) return { known: false, missing: [`parameter ${id}`] }
+  return found(given.quantity.amount, { from: `parameter ${id}`, text: quantityText(given.quantity, given.parameter.governing) }, [given.source])
+}
+
+export const table = (id: string): Need<Table> => (inputs) => {
+  const given = inputs.table(id)
+  return given ? found(given.table, { from: `table ${id}`, text: given.table.title }, [given.source]) : { known: false, missing: [`table ${id}`] }
+}
+
+/** The amount of another quantity, with whatever it was missing. */
+export const result = (id: string): Need<number> => (inputs) => {
+  const computed = inputs.quantity(id)
+  if (computed?.status !== 'computed' || typeof computed.value !== 'number') return { known: false, missing: computed?.missing ?? [`quantity ${id}`] }
+  return found(computed.value, { from: `quantity ${id}`, text: computed.text })
+}
+
+/** The text of another quantity, such as a section. */
+export const resultText = (id: string): Need<string> => (inputs) => {
+  const computed = inputs.quantity(id)
+  if (computed?.status !== 'computed' || typeof computed.value !== 'string') return { known: false, missing: computed?.missing ?? [`quantity ${id}`] }
+  return found(computed.value, { from: `quantity ${id}`, text: computed.text })
+}
+
+/** The first that is known; taking the second is said as an assumption. */
+export const orElse = <T>(first: Need<T>, second: Need<T>, assumption: string): Need<T> => (inputs) => {
+  const given = first(inputs)
+  if (given.known) return given
+  const assumed = second(inputs)
+  return assumed.known ? { ...assumed, assumptions: [...assumed.assumptions, assumption] } : given
+}
+
+/** Undefined where it is not known, for a formula that can do without. */
+export const optional = <T>(need: Need<T>): Need<T | undefined> => (inputs) => {
+  const given = need(inputs)
+  return given.known ? given : { known: true, value: undefined, used: [], sources: [], assumptions: [] }
+}
+
+function single<T>(path: string, read: (value: FactValue) => T | undefined): Need<T> {
+  return (inputs) => {
+    const reading = inputs.fact(path)?.[0]
+    const value = reading && read(reading.value)
+    return reading === undefined || value === undefined ? { known: false, missing: [path] } : found(value, { from: path, text: reading.text })
+  }
+}
+
+function amountOf(reading: Reading | undefined): number | undefined {
+  return typeof reading?.value === 'object' ? reading.value.amount : undefined
+}
+
+function found<T>(value: T, used: Omit<UsedInput, 'name'>, sources: readonly Source[] = []): Found<T> {
+  return { known: true, value, used: [used], sources, assumptions: [] }
+}

@@ -1,0 +1,100 @@
+/** The kinds of physical quantity the service compares, and the one unit each is kept in. */
+export const baseUnits = {
+  length: 'nm',
+  angle: 'deg',
+  area: 'mm2',
+  sectionModulus: 'mm3',
+  momentOfInertia: 'mm4',
+  arealLoad: 'Pa',
+  stress: 'Pa',
+  force: 'N',
+  lineLoad: 'N/m',
+  moment: 'N.m',
+  linearMass: 'kg/m',
+  speed: 'm/s',
+  count: '1',
+  ratio: '1',
+} as const
+
+export type Dimension = keyof typeof baseUnits
+export type UnitSystem = 'inchPound' | 'si'
+
+interface Unit {
+  readonly dimension: Dimension
+  /** How many base units one of these is. Lengths are whole numbers of nanometres. */
+  readonly factor: number
+}
+
+const inch_mm = 25.4
+const foot_m = 0.3048
+const poundForce_N = 4.4482216152605
+const pound_kg = 0.45359237
+
+/**
+ * UCUM codes, and beside them the abbreviations the trade writes.
+ * Inch, foot, pound and pound-force are exact by definition (NIST SP 811, appendix B).
+ */
+const units: Readonly<Record<string, Unit>> = {
+  'nm': { dimension: 'length', factor: 1 },
+  'um': { dimension: 'length', factor: 1_000 },
+  'mm': { dimension: 'length', factor: 1_000_000 },
+  'cm': { dimension: 'length', factor: 10_000_000 },
+  'm': { dimension: 'length', factor: 1_000_000_000 },
+  'km': { dimension: 'length', factor: 1_000_000_000_000 },
+  '[in_i]': { dimension: 'length', factor: 25_400_000 },
+  '[ft_i]': { dimension: 'length', factor: 304_800_000 },
+  '[mil_i]': { dimension: 'length', factor: 25_400 },
+  'deg': { dimension: 'angle', factor: 1 },
+  'mm2': { dimension: 'area', factor: 1 },
+  'm2': { dimension: 'area', factor: 1e6 },
+  '[in_i]2': { dimension: 'area', factor: inch_mm ** 2 },
+  '[ft_i]2': { dimension: 'area', factor: (foot_m * 1_000) ** 2 },
+  'mm3': { dimension: 'sectionModulus', factor: 1 },
+  'cm3': { dimension: 'sectionModulus', factor: 1e3 },
+  '[in_i]3': { dimension: 'sectionModulus', factor: inch_mm ** 3 },
+  'mm4': { dimension: 'momentOfInertia', factor: 1 },
+  'cm4': { dimension: 'momentOfInertia', factor: 1e4 },
+  '[in_i]4': { dimension: 'momentOfInertia', factor: inch_mm ** 4 },
+  '[lbf_av]/[ft_i]2': { dimension: 'arealLoad', factor: poundForce_N / foot_m ** 2 },
+  'kPa': { dimension: 'arealLoad', factor: 1_000 },
+  'kN/m2': { dimension: 'arealLoad', factor: 1_000 },
+  'Pa': { dimension: 'arealLoad', factor: 1 },
+  '[psi]': { dimension: 'stress', factor: poundForce_N / (inch_mm / 1_000) ** 2 },
+  'MPa': { dimension: 'stress', factor: 1e6 },
+  'GPa': { dimension: 'stress', factor: 1e9 },
+  '[lbf_av]': { dimension: 'force', factor: poundForce_N },
+  'N': { dimension: 'force', factor: 1 },
+  'kN': { dimension: 'force', factor: 1_000 },
+  '[lbf_av]/[ft_i]': { dimension: 'lineLoad', factor: poundForce_N / foot_m },
+  'N/m': { dimension: 'lineLoad', factor: 1 },
+  'kN/m': { dimension: 'lineLoad', factor: 1_000 },
+  '[lbf_av].[ft_i]': { dimension: 'moment', factor: poundForce_N * foot_m },
+  '[lbf_av].[in_i]': { dimension: 'moment', factor: (poundForce_N * inch_mm) / 1_000 },
+  'N.m': { dimension: 'moment', factor: 1 },
+  'kN.m': { dimension: 'moment', factor: 1_000 },
+  '[lb_av]/[ft_i]': { dimension: 'linearMass', factor: pound_kg / foot_m },
+  'kg/m': { dimension: 'linearMass', factor: 1 },
+  '[mi_i]/h': { dimension: 'speed', factor: 0.44704 },
+  'm/s': { dimension: 'speed', factor: 1 },
+  '1': { dimension: 'count', factor: 1 },
+}
+
+const abbreviations: Readonly<Record<string, string>> = {
+  'in': '[in_i]', 'in.': '[in_i]', 'inch': '[in_i]', 'inches': '[in_i]', '"': '[in_i]',
+  'ft': '[ft_i]', 'ft.': '[ft_i]', 'foot': '[ft_i]', 'feet': '[ft_i]', "'": '[ft_i]',
+  'mil': '[mil_i]', 'µm': 'um', '°': 'deg', 'degrees': 'deg',
+  'sq in': '[in_i]2', 'in2': '[in_i]2', 'sq ft': '[ft_i]2', 'ft2': '[ft_i]2',
+  'psf': '[lbf_av]/[ft_i]2', 'psi': '[psi]', 'lbf': '[lbf_av]', 'lb': '[lbf_av]', 'plf': '[lbf_av]/[ft_i]',
+  'mph': '[mi_i]/h',
+}
+
+/** Looks a unit up by its UCUM code or trade abbreviation. Codes are case-sensitive, as UCUM has them. */
+export function findUnit(code: string): Unit | undefined {
+  const ucum = Object.hasOwn(abbreviations, code) ? abbreviations[code] : code
+  return ucum !== undefined && Object.hasOwn(units, ucum) ? units[ucum] : undefined
+}
+
+/** The units understood for one dimension, as a person may write them. */
+export function unitsOf(dimension: Dimension): readonly string[] {
+  return [...Object.keys(units), ...Object.keys(abbreviations)].filter((code) => findUnit(code)?.dimension === dimension)
+}
