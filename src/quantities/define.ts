@@ -46,10 +46,7 @@ export interface QuantityDefinition {
   readonly evaluate: (inputs: Inputs) => QuantityResult
 }
 
-type Needs = Readonly<Record<string, Need<unknown>>>
-type Values<N extends Needs> = { readonly [K in keyof N]: N[K] extends Need<infer T> ? T : never }
-
-interface Definition<N extends Needs> {
+interface Definition<T extends object> {
   readonly id: string
   readonly title: string
   readonly part: Part
@@ -62,34 +59,34 @@ interface Definition<N extends Needs> {
   readonly sources?: readonly Source[]
   /** Asked first: where it answers false the quantity does not apply, whatever else is known. */
   readonly appliesTo?: Need<boolean>
-  readonly needs: N
-  readonly compute: (values: Values<N>) => Computation
+  readonly needs: { readonly [K in keyof T]: Need<T[K]> }
+  readonly compute: (values: T) => Computation
 }
 
 /** Declares a quantity: what it needs, and the formula. Inputs, assumptions, sources and gaps are gathered here. */
-export function defineQuantity<const N extends Needs>(definition: Definition<N>): QuantityDefinition {
+export function defineQuantity<T extends object>(definition: Definition<T>): QuantityDefinition {
   const { id, title, part, dimension, formula } = definition
   return { id, title, part, dimension, formula, structural: definition.structural ?? false, evaluate: (inputs) => evaluate(definition, inputs) }
 }
 
-function evaluate<N extends Needs>(definition: Definition<N>, inputs: Inputs): QuantityResult {
-  const applies = definition.appliesTo?.(inputs)
+function evaluate<T extends object>(definition: Definition<T>, inputs: Inputs): QuantityResult {
+  const applies = definition.appliesTo?.find(inputs)
   if (applies?.known && !applies.value) return blank(definition, { status: 'notApplicable' })
-  const found = Object.entries(definition.needs).map(([name, need]) => [name, need(inputs)] as const)
+  const found = Object.entries<Need<unknown>>(definition.needs).map(([name, need]) => [name, need.find(inputs)] as const)
   const missing = [...(applies && !applies.known ? applies.missing : []), ...found.flatMap(([, need]) => (need.known ? [] : need.missing))]
   if (missing.length > 0) return blank(definition, { missing: [...new Set(missing)], reason: 'missing', ...gathered(definition, found) })
-  const values = Object.fromEntries(found.map(([name, need]) => [name, need.known ? need.value : undefined])) as Values<N>
+  const values = Object.fromEntries(found.map(([name, need]) => [name, need.known ? need.value : undefined])) as T
   return settle(definition, definition.compute(values), gathered(definition, found))
 }
 
-function settle<N extends Needs>(definition: Definition<N>, computed: Computation, with_: Partial<QuantityResult>): QuantityResult {
+function settle<T extends object>(definition: Definition<T>, computed: Computation, with_: Partial<QuantityResult>): QuantityResult {
   if (computed === 'notApplicable') return blank(definition, { status: 'notApplicable' })
   if ('reason' in computed) return blank(definition, { ...with_, reason: computed.reason, why: computed.why })
   const { value, steps = [], notes = [] } = computed
   return blank(definition, { ...with_, status: 'computed', value, text: valueText(value, definition.dimension), steps, notes })
 }
 
-function gathered<N extends Needs>(definition: Definition<N>, found: readonly (readonly [string, Found<unknown>])[]) {
+function gathered<T extends object>(definition: Definition<T>, found: readonly (readonly [string, Found<unknown>])[]) {
   const known = found.flatMap(([name, need]) => (need.known ? [{ name, ...need }] : []))
   return {
     inputs: known.flatMap(({ name, used }) => used.map((input) => ({ name, ...input }))),
@@ -98,7 +95,7 @@ function gathered<N extends Needs>(definition: Definition<N>, found: readonly (r
   }
 }
 
-function blank<N extends Needs>(definition: Definition<N>, rest: Partial<QuantityResult>): QuantityResult {
+function blank<T extends object>(definition: Definition<T>, rest: Partial<QuantityResult>): QuantityResult {
   const { id, title, part, dimension, formula } = definition
   return {
     id, title, part, dimension, formula, status: 'notDetermined', value: null, text: 'not determined',

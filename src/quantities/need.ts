@@ -15,7 +15,9 @@ export type Found<T> =
   | { readonly known: false; readonly missing: readonly string[] }
 
 /** Something a quantity computes with: a fact, a limit in force, a parameter, a table or another quantity. */
-export type Need<T> = (inputs: Inputs) => Found<T>
+export interface Need<T> {
+  readonly find: (inputs: Inputs) => Found<T>
+}
 
 /** Facts, in base units: lengths in nanometres, angles in degrees, areal loads in pascals, counts as they are. */
 export const fact = {
@@ -23,71 +25,75 @@ export const fact = {
   flag: (path: string): Need<boolean> => single(path, (value) => (typeof value === 'boolean' ? value : undefined)),
   choice: (path: string): Need<string> => single(path, (value) => (typeof value === 'string' ? value : undefined)),
   /** The left and right amount; unknown while either end is. */
-  ends: (path: string): Need<readonly [left: number, right: number]> => (inputs) => {
+  ends: (path: string): Need<readonly [left: number, right: number]> => need((inputs) => {
     const [left, right] = [inputs.fact(path)?.[0], inputs.fact(path)?.[1]].map(amountOf)
     if (left === undefined || right === undefined) return { known: false, missing: [path] }
     return found([left, right] as const, { from: path, text: (inputs.fact(path) ?? []).map((reading) => reading?.text).join(' and ') })
-  },
+  }),
   /** Whether either end is true; unknown while neither is and one is not known. */
-  atEitherEnd: (path: string): Need<boolean> => (inputs) => {
+  atEitherEnd: (path: string): Need<boolean> => need((inputs) => {
     const ends = inputs.fact(path) ?? []
     if (ends.some((reading) => reading?.value === true)) return found(true, { from: path, text: 'true' })
     return ends.length > 0 && ends.every((reading) => reading?.value === false) ? found(false, { from: path, text: 'false' }) : { known: false, missing: [path] }
-  },
+  }),
 }
 
 /** The amount that a rule in force allows or asks for; unknown where the rule is not in force or gives no amount. */
-export const limit = (rule: string): Need<number> => (inputs) => {
+export const limit = (rule: string): Need<number> => need((inputs) => {
   const inForce = inputs.limit(rule)
   if (!inForce) return { known: false, missing: [`rule ${rule}`] }
   return found(inForce.quantity.amount, { from: `rule ${rule}`, text: inForce.text }, [inForce.source])
-}
+})
 
-export const parameter = (id: string): Need<number> => (inputs) => {
+export const parameter = (id: string): Need<number> => need((inputs) => {
   const given = inputs.parameter(id)
   if (!given) return { known: false, missing: [`parameter ${id}`] }
   return found(given.quantity.amount, { from: `parameter ${id}`, text: quantityText(given.quantity, given.parameter.governing) }, [given.source])
-}
+})
 
-export const table = (id: string): Need<Table> => (inputs) => {
+export const table = (id: string): Need<Table> => need((inputs) => {
   const given = inputs.table(id)
   return given ? found(given.table, { from: `table ${id}`, text: given.table.title }, [given.source]) : { known: false, missing: [`table ${id}`] }
-}
+})
 
 /** The amount of another quantity, with whatever it was missing. */
-export const result = (id: string): Need<number> => (inputs) => {
+export const result = (id: string): Need<number> => need((inputs) => {
   const computed = inputs.quantity(id)
   if (computed?.status !== 'computed' || typeof computed.value !== 'number') return { known: false, missing: computed?.missing ?? [`quantity ${id}`] }
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
-}
+})
 
 /** The text of another quantity, such as a section. */
-export const resultText = (id: string): Need<string> => (inputs) => {
+export const resultText = (id: string): Need<string> => need((inputs) => {
   const computed = inputs.quantity(id)
   if (computed?.status !== 'computed' || typeof computed.value !== 'string') return { known: false, missing: computed?.missing ?? [`quantity ${id}`] }
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
-}
+})
 
 /** The first that is known; taking the second is said as an assumption. */
-export const orElse = <T>(first: Need<T>, second: Need<T>, assumption: string): Need<T> => (inputs) => {
-  const given = first(inputs)
+export const orElse = <T>(first: Need<T>, second: Need<T>, assumption: string): Need<T> => need((inputs) => {
+  const given = first.find(inputs)
   if (given.known) return given
-  const assumed = second(inputs)
+  const assumed = second.find(inputs)
   return assumed.known ? { ...assumed, assumptions: [...assumed.assumptions, assumption] } : given
-}
+})
 
 /** Undefined where it is not known, for a formula that can do without. */
-export const optional = <T>(need: Need<T>): Need<T | undefined> => (inputs) => {
-  const given = need(inputs)
+export const optional = <T>(wanted: Need<T>): Need<T | undefined> => need((inputs) => {
+  const given = wanted.find(inputs)
   return given.known ? given : { known: true, value: undefined, used: [], sources: [], assumptions: [] }
-}
+})
 
 function single<T>(path: string, read: (value: FactValue) => T | undefined): Need<T> {
-  return (inputs) => {
+  return need((inputs) => {
     const reading = inputs.fact(path)?.[0]
     const value = reading && read(reading.value)
     return reading === undefined || value === undefined ? { known: false, missing: [path] } : found(value, { from: path, text: reading.text })
-  }
+  })
+}
+
+function need<T>(find: (inputs: Inputs) => Found<T>): Need<T> {
+  return { find }
 }
 
 function amountOf(reading: Reading | undefined): number | undefined {
