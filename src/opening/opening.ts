@@ -11,6 +11,8 @@ export interface Reading {
   readonly resolution?: number
   /** The facts it was worked out from, when nobody gave it. */
   readonly derivedFrom?: readonly string[]
+  /** The facts from which another value follows than the one given. */
+  readonly conflictsWith?: readonly string[]
 }
 
 /** One reading, or a left and a right one seen from outside; undefined where nothing is known. */

@@ -1,7 +1,7 @@
 import type { Reason } from '../catalog/rule.ts'
 import type { Dimension } from '../units/dimension.ts'
 import { exactLengthText, quantityText } from '../units/quantity-text.ts'
-import type { Found, Need, UsedInput } from './need.ts'
+import type { Found, Need, Unknown, UsedInput } from './need.ts'
 import type { Inputs, Source } from './source.ts'
 
 export type Part = 'head' | 'sill' | 'jambs' | 'wall' | 'ties' | 'barrier' | 'base'
@@ -73,10 +73,17 @@ function evaluate<T extends object>(definition: Definition<T>, inputs: Inputs): 
   const applies = definition.appliesTo?.find(inputs)
   if (applies?.known && !applies.value) return blank(definition, { status: 'notApplicable' })
   const found = Object.entries<Need<unknown>>(definition.needs).map(([name, need]) => [name, need.find(inputs)] as const)
-  const missing = [...(applies && !applies.known ? applies.missing : []), ...found.flatMap(([, need]) => (need.known ? [] : need.missing))]
-  if (missing.length > 0) return blank(definition, { missing: [...new Set(missing)], reason: 'missing', ...gathered(definition, found) })
+  const unknown = [applies, ...found.map(([, need]) => need)].filter((need) => need?.known === false)
+  if (unknown.length > 0) return undetermined(definition, unknown, gathered(definition, found))
   const values = Object.fromEntries(found.map(([name, need]) => [name, need.known ? need.value : undefined])) as T
   return settle(definition, definition.compute(values), gathered(definition, found))
+}
+
+function undetermined<T extends object>(definition: Definition<T>, unknown: readonly Unknown[], known: Partial<QuantityResult>): QuantityResult {
+  if (unknown.some(({ because }) => because?.status === 'notApplicable')) return blank(definition, { status: 'notApplicable' })
+  const missing = [...new Set(unknown.flatMap((need) => need.missing))]
+  const because = unknown.find((need) => need.because)?.because
+  return blank(definition, { ...known, missing, reason: missing.length > 0 ? 'missing' : (because?.reason ?? 'missing'), why: because?.why ?? null })
 }
 
 function settle<T extends object>(definition: Definition<T>, computed: Computation, with_: Partial<QuantityResult>): QuantityResult {

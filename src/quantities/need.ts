@@ -1,6 +1,7 @@
 import type { Table } from '../catalog/reference.ts'
 import type { FactValue, Reading } from '../opening/opening.ts'
 import { quantityText } from '../units/quantity-text.ts'
+import type { QuantityResult } from './define.ts'
 import type { Inputs, Source } from './source.ts'
 
 /** One input as it was used, so that a person can follow the arithmetic. */
@@ -12,7 +13,14 @@ export interface UsedInput {
 
 export type Found<T> =
   | { readonly known: true; readonly value: T; readonly used: readonly Omit<UsedInput, 'name'>[]; readonly sources: readonly Source[]; readonly assumptions: readonly string[] }
-  | { readonly known: false; readonly missing: readonly string[] }
+  | Unknown
+
+/** Not known: what is missing, or why a quantity built upon gave no value. */
+export interface Unknown {
+  readonly known: false
+  readonly missing: readonly string[]
+  readonly because?: Pick<QuantityResult, 'status' | 'reason' | 'why'>
+}
 
 /** Something a quantity computes with: a fact, a limit in force, a parameter, a table or another quantity. */
 export interface Need<T> {
@@ -29,6 +37,12 @@ export const fact = {
     const [left, right] = [inputs.fact(path)?.[0], inputs.fact(path)?.[1]].map(amountOf)
     if (left === undefined || right === undefined) return { known: false, missing: [path] }
     return found([left, right] as const, { from: path, text: (inputs.fact(path) ?? []).map((reading) => reading?.text).join(' and ') })
+  }),
+  /** The amount at one end, seen from outside. */
+  end: (path: string, end: 'left' | 'right'): Need<number> => need((inputs) => {
+    const reading = inputs.fact(path)?.[end === 'left' ? 0 : 1]
+    const amount = amountOf(reading)
+    return reading === undefined || amount === undefined ? { known: false, missing: [path] } : found(amount, { from: path, text: `${end} ${reading.text}` })
   }),
   /** Whether either end is true; unknown while neither is and one is not known. */
   atEitherEnd: (path: string): Need<boolean> => need((inputs) => {
@@ -59,14 +73,14 @@ export const table = (id: string): Need<Table> => need((inputs) => {
 /** The amount of another quantity, with whatever it was missing. */
 export const result = (id: string): Need<number> => need((inputs) => {
   const computed = inputs.quantity(id)
-  if (computed?.status !== 'computed' || typeof computed.value !== 'number') return { known: false, missing: computed?.missing ?? [`quantity ${id}`] }
+  if (computed?.status !== 'computed' || typeof computed.value !== 'number') return unknownResult(id, computed)
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
 })
 
 /** The text of another quantity, such as a section. */
 export const resultText = (id: string): Need<string> => need((inputs) => {
   const computed = inputs.quantity(id)
-  if (computed?.status !== 'computed' || typeof computed.value !== 'string') return { known: false, missing: computed?.missing ?? [`quantity ${id}`] }
+  if (computed?.status !== 'computed' || typeof computed.value !== 'string') return unknownResult(id, computed)
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
 })
 
@@ -78,11 +92,43 @@ export const orElse = <T>(first: Need<T>, second: Need<T>, assumption: string): 
   return assumed.known ? { ...assumed, assumptions: [...assumed.assumptions, assumption] } : given
 })
 
+/** Whether a fact is one of these choices: to what a quantity applies. */
+export const choiceIs = (path: string, ...choices: readonly string[]): Need<boolean> => combined({ choice: fact.choice(path) }, ({ choice }) => choices.includes(choice))
+
+/** One need made of several; all of them have to be known. */
+export const combined = <T extends object, R>(needs: { readonly [K in keyof T]: Need<T[K]> }, combine: (values: T) => R): Need<R> => need((inputs) => {
+  const found = together(Object.values<Need<unknown>>(needs).map((wanted) => wanted.find(inputs)))
+  if (!found.known) return found
+  return { ...found, value: combine(Object.fromEntries(Object.keys(needs).map((name, index) => [name, found.value[index]])) as T) }
+})
+
+/** What was found for several needs as one list; unknown while one of them is. */
+export function together<T>(found: readonly Found<T>[]): Found<readonly T[]> {
+  const known = found.flatMap((one) => (one.known ? [one] : []))
+  if (known.length < found.length) return unknownOfSeveral(found.flatMap((one) => (one.known ? [] : [one])))
+  return {
+    known: true,
+    value: known.map(({ value }) => value),
+    used: known.flatMap(({ used }) => used),
+    sources: known.flatMap(({ sources }) => sources),
+    assumptions: [...new Set(known.flatMap(({ assumptions }) => assumptions))],
+  }
+}
+
 /** Undefined where it is not known, for a formula that can do without. */
-export const optional = <T>(wanted: Need<T>): Need<T | undefined> => need((inputs) => {
+export const optional = <T>(wanted: Need<T>): Need<T | undefined> => need<T | undefined>((inputs) => {
   const given = wanted.find(inputs)
   return given.known ? given : { known: true, value: undefined, used: [], sources: [], assumptions: [] }
 })
+
+function unknownResult(id: string, computed: QuantityResult | undefined): Unknown {
+  return computed ? { known: false, missing: computed.missing, because: computed } : { known: false, missing: [`quantity ${id}`] }
+}
+
+function unknownOfSeveral(unknown: readonly Unknown[]): Unknown {
+  const because = unknown.find((part) => part.because?.status === 'notApplicable')?.because ?? unknown.find((part) => part.because)?.because
+  return { known: false, missing: [...new Set(unknown.flatMap(({ missing }) => missing))], ...(because ? { because } : {}) }
+}
 
 function single<T>(path: string, read: (value: FactValue) => T | undefined): Need<T> {
   return need((inputs) => {

@@ -1,9 +1,14 @@
+import { exactLengthText } from '../units/quantity-text.ts'
+import { onlyWhere } from './choose.ts'
 import { defineQuantity } from './define.ts'
-import { fact, limit, orElse } from './need.ts'
+import { choiceIs, fact, limit, orElse } from './need.ts'
+
+const brickSill = choiceIs('sill.kind', 'brickRowlock', 'brickHeader')
+const leastSlope = limit('sill.slope-brick')
 
 /**
- * How far a sloping sill falls from back to front: depth × tan(slope), in nanometres.
- * Where the slope is not known, the least slope in force for a brick sill is taken and said.
+ * How far a sloping sill falls from back to front, in nanometres; negative where it falls back to the frame.
+ * Where the slope of a brick sill is not known, the least slope in force is taken and said.
  */
 export const sillDrop = defineQuantity({
   id: 'sill.drop',
@@ -13,7 +18,32 @@ export const sillDrop = defineQuantity({
   formula: 'depth × tan(slope)',
   needs: {
     depth: fact.amount('sill.depth'),
-    slope: orElse(fact.amount('sill.slope'), limit('sill.slope-brick'), 'The slope is not known; the least slope of the rule in force is taken.'),
+    slope: orElse(fact.amount('sill.slope'), onlyWhere(brickSill, leastSlope), 'The slope is not known; the least slope of the rule in force is taken.'),
   },
-  compute: ({ depth, slope }) => ({ value: Math.round(depth * Math.tan((slope * Math.PI) / 180)) }),
+  compute: ({ depth, slope }) => ({ value: fall(depth, slope), steps: [step(depth, slope)] }),
 })
+
+/** The least fall that a brick sill of this depth has to have, in nanometres. */
+export const sillRequiredDrop = defineQuantity({
+  id: 'sill.required-drop',
+  title: 'Least fall of a brick sill, back to front',
+  part: 'sill',
+  dimension: 'length',
+  formula: 'depth × tan(least slope)',
+  appliesTo: brickSill,
+  needs: { depth: fact.amount('sill.depth'), slope: leastSlope },
+  compute: ({ depth, slope }) => ({ value: Math.ceil(exactFall(depth, slope)), steps: [step(depth, slope)] }),
+})
+
+function exactFall(depth: number, degrees: number): number {
+  return depth * Math.tan((degrees * Math.PI) / 180)
+}
+
+function fall(depth: number, degrees: number): number {
+  return Math.round(exactFall(depth, degrees))
+}
+
+function step(depth: number, degrees: number): string {
+  const ratio = Math.tan((degrees * Math.PI) / 180).toFixed(3)
+  return `${exactLengthText(depth)} × tan(${Number(degrees.toFixed(2))}°) = ${exactLengthText(depth)} × ${ratio}`
+}

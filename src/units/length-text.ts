@@ -1,4 +1,4 @@
-import { findUnit, unitsOf } from './dimension.ts'
+import { findUnit } from './dimension.ts'
 import { plainCharacters, readNumber, timesToNearest, type Rational } from './number-text.ts'
 
 /** The unit a bare number takes: the document's `lengthUnit`. */
@@ -56,7 +56,7 @@ function withUnit(number: Rational, code: string): LengthReading {
 /** What to tell the person whose length could not be read. */
 export function lengthAdvice(reading: Extract<LengthReading, { ok: false }>): string {
   const advice = {
-    unreadable: `is not a length. Write it like 3 7/8 in, 3-7/8", 4'-6 1/2" or 98 mm (units: ${unitsOf('length').join(', ')})`,
+    unreadable: `is not a length. Write it like 3 7/8 in, 3-7/8", 4'-6 1/2" or 98 mm (units: in, ft, mm, cm, m)`,
     unitMissing: 'has no unit. Write the unit, or set "lengthUnit" to "in" or "mm" for the whole document',
     ambiguous: `could mean feet and inches or a range. Write 3'-4" for feet and inches, or the single value with its unit`,
     decimalComma: 'has a comma in the number. Write a decimal point: 12.5 mm',

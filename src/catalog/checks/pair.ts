@@ -1,0 +1,32 @@
+import type { CatalogCode } from '../catalog.ts'
+import type { Dimension } from '../../units/dimension.ts'
+import { readQuantity } from '../../units/quantity.ts'
+
+interface Pair {
+  readonly governing: 'inchPound' | 'si'
+  readonly inchPound: string
+  readonly si: string
+  readonly roundedTo?: string | undefined
+}
+
+/**
+ * The two figures of a limit must be readable, of one dimension (the expected one where it is known), and agree within the
+ * rounding of the figure that does not govern: half of its last printed digit, or half of `roundedTo`.
+ */
+export function checkPair(pair: Pair, expected: Dimension | undefined): { readonly code: CatalogCode; readonly detail: string } | undefined {
+  const inchPound = readQuantity(pair.inchPound)
+  const si = readQuantity(pair.si)
+  if (!inchPound || !si) return { code: 'unitMismatch', detail: `"${inchPound ? pair.si : pair.inchPound}" cannot be read. Write a number and a UCUM unit: "4 [in_i]", "102 mm"` }
+  if (inchPound.dimension !== si.dimension) return { code: 'unitMismatch', detail: `"${pair.inchPound}" is a ${inchPound.dimension} and "${pair.si}" a ${si.dimension}` }
+  if (expected !== undefined && inchPound.dimension !== expected) return { code: 'unitMismatch', detail: `"${pair.inchPound}" is a ${inchPound.dimension}, but what is checked is a ${expected}` }
+  const step = pair.roundedTo === undefined ? lastDigit(pair.governing === 'inchPound' ? pair.si : pair.inchPound) : (readQuantity(pair.roundedTo)?.amount ?? 0)
+  if (Math.abs(inchPound.amount - si.amount) <= (step / 2) * 1.000001) return undefined
+  return { code: 'pairMismatch', detail: `"${pair.inchPound}" and "${pair.si}" differ by more than rounding. Correct one, or state "roundedTo" if the publication rounds further` }
+}
+
+/** What one step of the last printed digit amounts to: 1 mm for "102 mm", 0.1 mm for "4.8 mm"; a fraction is taken as exact to its denominator. */
+function lastDigit(text: string): number {
+  const [number = '', ...unit] = text.split(' ')
+  const decimals = /\.(\d+)$/.exec(number)?.[1]?.length ?? 0
+  return readQuantity(`${decimals === 0 ? '1' : `0.${'1'.padStart(decimals, '0')}`} ${unit.join(' ')}`)?.amount ?? 0
+}

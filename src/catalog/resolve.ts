@@ -1,0 +1,140 @@
+import type { Checked, Problem } from '../opening/problem.ts'
+import { amendRules } from './amend.ts'
+import type { Catalog } from './catalog.ts'
+import { isInForce } from './in-force.ts'
+import { editionIdOf } from './identifier.ts'
+import type { Adoption } from './jurisdiction.ts'
+import type { Limit } from './limit.ts'
+import type { Rule } from './rule.ts'
+import { chainStepOf, type ChainStep, type ResolvedRule, type RuleSet } from './rule-set.ts'
+
+export interface Place {
+  /** Null asks for the published texts alone, without any adoption. */
+  readonly jurisdiction: string | null
+  readonly asOf: string
+  /** "irc-2021": takes this edition whatever is adopted. */
+  readonly edition?: string | undefined
+  /** "irc": which of several adopted codes is meant. */
+  readonly publication?: string | undefined
+}
+
+export type ResolutionCode = 'unknownJurisdiction' | 'unknownEdition' | 'severalCodesAdopted' | 'catalogFault'
+
+interface Base {
+  readonly adoption: { readonly layer: string; readonly adoption: Adoption } | undefined
+  readonly editions: readonly { readonly publication: string; readonly edition: string }[]
+}
+
+/** Settles which rules apply: the path of layers, the adopted edition, its limits, then the amendments from outside in. */
+export function resolveRules(catalog: Catalog, place: Place): Checked<RuleSet, ResolutionCode> {
+  const path = pathTo(catalog, place.jurisdiction)
+  if (!path) return refusal('unknownJurisdiction', '/jurisdiction', `"${place.jurisdiction}" is not in the catalog, nor is a layer it lies in. GET /v1/jurisdictions lists those that are.`)
+  const base = baseOf(catalog, path, place)
+  if (!base.ok) return base
+  const published = publishedRules(catalog, base.value, place.asOf)
+  const amended = amendRules(catalog, path, base.value.editions, place.asOf, published)
+  if (amended.problems.length > 0) return refusal('catalogFault', '/jurisdiction', amended.problems.map(({ detail }) => detail).join(' '))
+  return {
+    ok: true,
+    value: {
+      jurisdiction: place.jurisdiction,
+      resolvedAt: path.at(-1) ?? null,
+      asOf: place.asOf,
+      adoption: base.value.adoption?.adoption.adoption ?? null,
+      editions: base.value.editions.map(({ publication, edition }) => editionIdOf(publication, edition)),
+      adopted: base.value.editions.length > 0,
+      rules: amended.rules.toSorted((a, b) => (a.rule.rule < b.rule.rule ? -1 : 1)),
+      repealed: amended.repealed,
+    },
+  }
+}
+
+/** From the outermost layer to the asked one; a place not in the catalog is resolved at the nearest layer that is. */
+export function pathTo(catalog: Catalog, jurisdiction: string | null): readonly string[] | undefined {
+  if (jurisdiction === null) return []
+  const known = catalog.jurisdictions.get(jurisdiction)
+  if (!known) {
+    const outer = jurisdiction.slice(0, Math.max(0, jurisdiction.lastIndexOf('-')))
+    return outer === '' ? undefined : pathTo(catalog, outer)
+  }
+  const above = known.within === null ? [] : pathTo(catalog, known.within)
+  return above && [...above, jurisdiction]
+}
+
+function baseOf(catalog: Catalog, path: readonly string[], place: Place): Checked<Base, ResolutionCode> {
+  if (place.edition !== undefined) {
+    const edition = editionsById(catalog).get(place.edition)
+    return edition
+      ? { ok: true, value: { adoption: undefined, editions: withReferences(catalog, edition) } }
+      : refusal('unknownEdition', '/edition', `"${place.edition}" is not a code edition of the catalog. Known: ${[...editionsById(catalog).keys()].join(', ')}.`)
+  }
+  const adopted = adoptedIn(catalog, path, place)
+  if (adopted.length > 1) {
+    return refusal('severalCodesAdopted', '/publication', `${adopted[0]?.layer ?? ''} has adopted ${adopted.map(({ adoption }) => adoption.adoption).join(' and ')}. Say which code governs this building: "publication": "${adopted[0]?.adoption.publication ?? ''}"${adopted.slice(1).map(({ adoption }) => ` or "${adoption.publication}"`).join('')}.`)
+  }
+  const adoption = adopted[0]
+  return { ok: true, value: { adoption, editions: adoption ? withReferences(catalog, adoption.adoption) : [] } }
+}
+
+/** The adoptions in force of the innermost layer that has any for the code that is meant. */
+function adoptedIn(catalog: Catalog, path: readonly string[], { asOf, publication }: Place) {
+  for (const layer of path.toReversed()) {
+    const inForce = (catalog.adoptions.get(layer) ?? []).filter(
+      (adoption) => isInForce(adoption, asOf) && (publication === undefined || adoption.publication === publication),
+    )
+    if (inForce.length > 0) return inForce.map((adoption) => ({ layer, adoption }))
+  }
+  return []
+}
+
+function editionsById(catalog: Catalog) {
+  const codes = [...catalog.publications.values()].filter(({ kind }) => kind === 'modelCode' || kind === 'standard')
+  return new Map(codes.flatMap(({ publication, editions }) => editions.map(({ edition }) => [editionIdOf(publication, edition), { publication, edition }] as const)))
+}
+
+export function withReferences(catalog: Catalog, { publication, edition }: { publication: string; edition: string }) {
+  const references = catalog.publications.get(publication)?.editions.find((one) => one.edition === edition)?.references ?? []
+  return [{ publication, edition }, ...references]
+}
+
+export function publishedRules(catalog: Catalog, base: Base, asOf: string): readonly ResolvedRule[] {
+  return [...catalog.rules.values()].flatMap((rule) => {
+    if (rule.status !== 'inForce') return []
+    const limit = rule.force === 'mandatory' ? mandatoryLimit(rule, base) : newestLimit(catalog, rule, asOf)
+    return limit ? [{ rule, limit, comparator: limit.comparator ?? rule.check.comparator, chain: chainOf(catalog, rule, limit, base) }] : []
+  })
+}
+
+/** The limit of the adopted edition or of a standard it brings. With nothing adopted the last one listed stands in, and is not judged. */
+function mandatoryLimit(rule: Rule, { editions }: Base): Limit | undefined {
+  if (editions.length === 0) return rule.limits.at(-1)
+  for (const { publication, edition } of editions) {
+    const limit = rule.limits.find((one) => one.publication === publication && one.editions.includes(edition))
+    if (limit) return limit
+  }
+  return undefined
+}
+
+/** Trade notes and guides recommend from the day they are issued; the newest on the date counts. */
+function newestLimit(catalog: Catalog, rule: Rule, asOf: string): Limit | undefined {
+  const issued = rule.limits.flatMap((limit) => {
+    const dates = limit.editions.map((edition) => catalog.publications.get(limit.publication)?.editions.find((one) => one.edition === edition)?.issued ?? '9999')
+    const newest = dates.filter((one) => one <= asOf).toSorted().at(-1)
+    return newest === undefined ? [] : [{ limit, newest }]
+  })
+  return issued.toSorted((a, b) => (a.newest < b.newest ? 1 : -1))[0]?.limit
+}
+
+function chainOf(catalog: Catalog, rule: Rule, limit: Limit, base: Base): readonly ChainStep[] {
+  const kind = catalog.publications.get(limit.publication)?.kind
+  const edition = base.editions.find(({ publication }) => publication === limit.publication)?.edition ?? limit.editions.at(-1) ?? null
+  const layer = rule.force !== 'mandatory' ? 'practice' : kind === 'standard' ? 'standard' : 'modelCode'
+  const published = chainStepOf({ layer, action: 'published', publication: limit.publication, edition, locator: limit.locator, readIn: limit.readIn ?? null })
+  if (!base.adoption || rule.force !== 'mandatory') return [published]
+  const { adoption, instrument, effectiveFrom, publication, edition: adopted } = base.adoption.adoption
+  return [published, chainStepOf({ layer: base.adoption.layer, action: 'adoption', document: adoption, publication, edition: adopted, instrument, effectiveFrom })]
+}
+
+function refusal(code: ResolutionCode, pointer: string, detail: string): { ok: false; problems: readonly Problem<ResolutionCode>[] } {
+  return { ok: false, problems: [{ code, pointer, detail }] }
+}

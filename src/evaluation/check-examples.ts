@@ -1,0 +1,100 @@
+import type { FiledDocuments } from '../catalog/assemble.ts'
+import type { Catalog, CatalogProblem } from '../catalog/catalog.ts'
+import { editionIdOf } from '../catalog/identifier.ts'
+import { resolveRules } from '../catalog/resolve.ts'
+import type { Rule, RuleExample } from '../catalog/rule.ts'
+import type { ResolvedRule } from '../catalog/rule-set.ts'
+import { derive } from '../opening/derive.ts'
+import { settleFact } from '../opening/describe.ts'
+import { facts } from '../opening/facts.ts'
+import type { Opening, Readings } from '../opening/opening.ts'
+import type { Checked } from '../opening/problem.ts'
+import type { QuantityResult } from '../quantities/define.ts'
+import { readQuantity } from '../units/quantity.ts'
+import { quantityText } from '../units/quantity-text.ts'
+import type { Finding } from './document.ts'
+import { judge } from './judge.ts'
+
+/** Runs every example of every rule and amendment. One that does not come out as stated refuses the catalog. */
+export function checkExamples(filed: FiledDocuments, catalog: Catalog): readonly CatalogProblem[] {
+  return [
+    ...filed.rule.flatMap(({ path, entry }) => entry.examples.flatMap((example, index) => report(path, `/examples/${index}`, example, runOnRule(entry, example, catalog)))),
+    ...filed.amendment.flatMap(({ path, entry }) => [
+      ...entry.modifications.flatMap((modification, at) =>
+        modification.kind === 'insertion' ? modification.new.examples.flatMap((example, index) => report(path, `/modifications/${at}/new/examples/${index}`, example, runOnRule(modification.new, example, catalog))) : [],
+      ),
+      ...entry.examples.flatMap((example, index) => report(path, `/examples/${index}`, example, runOnPlace(entry.jurisdiction, example, catalog))),
+    ]),
+  ]
+}
+
+interface Expected {
+  readonly name: string
+  readonly outcome: string
+  readonly reason?: string | undefined
+  readonly margin?: string | undefined
+}
+
+function report(path: string, pointer: string, expected: Expected, answer: Checked<Finding | 'repealed'>): readonly CatalogProblem[] {
+  const told = answer.ok ? differenceFrom(expected, answer.value) : answer.problems.map(({ detail }) => detail).join('; ')
+  return told === undefined ? [] : [{ code: 'exampleFailed', path, pointer, detail: `"${expected.name}": ${told}` }]
+}
+
+function differenceFrom({ outcome, reason, margin }: Expected, answer: Finding | 'repealed'): string | undefined {
+  if (answer === 'repealed') return outcome === 'repealed' ? undefined : `expected ${outcome}, but the rule is repealed`
+  if (answer.outcome !== outcome) return `expected ${outcome}, answered ${answer.outcome}${answer.missing.length > 0 ? ` (missing ${answer.missing.join(', ')})` : ''}`
+  if (reason !== undefined && answer.reason !== reason) return `expected reason ${reason}, answered ${answer.reason ?? 'none'}`
+  const wanted = margin === undefined ? undefined : readQuantity(margin)
+  if (margin !== undefined && (!wanted || quantityText(wanted, 'si') !== answer.margin?.si)) return `expected a margin of ${margin}, answered ${answer.margin?.si ?? 'none'}`
+  return undefined
+}
+
+function runOnRule(rule: Rule, example: RuleExample, catalog: Catalog): Checked<Finding> {
+  const limit = example.edition === undefined ? rule.limits.at(-1) : rule.limits.find(({ publication, editions }) => editions.some((edition) => editionIdOf(publication, edition) === example.edition))
+  if (!limit) return { ok: false, problems: [{ code: 'unknownEdition', pointer: '', detail: `no limit is for "${example.edition ?? ''}"` }] }
+  return run({ rule, limit, comparator: limit.comparator ?? rule.check.comparator, chain: [] }, example, catalog)
+}
+
+type PlaceExample = Pick<RuleExample, 'facts'> & { readonly rule: string; readonly asOf: string; readonly edition?: string | undefined }
+
+function runOnPlace(jurisdiction: string, example: PlaceExample, catalog: Catalog): Checked<Finding | 'repealed'> {
+  const set = resolveRules(catalog, { jurisdiction, asOf: example.asOf, edition: example.edition })
+  if (!set.ok) return set
+  const resolved = set.value.rules.find(({ rule }) => rule.rule === example.rule)
+  if (resolved) return run(resolved, example, catalog)
+  if (set.value.repealed.some(({ rule }) => rule.rule === example.rule)) return { ok: true, value: 'repealed' }
+  return { ok: false, problems: [{ code: 'unknownRule', pointer: '', detail: `"${example.rule}" is not in force there on ${example.asOf}` }] }
+}
+
+function run(resolved: ResolvedRule, example: Pick<RuleExample, 'facts' | 'quantities'>, catalog: Catalog): Checked<Finding> {
+  const opening = openingOf(example.facts)
+  if (!opening.ok) return opening
+  const quantities = quantitiesOf(resolved.rule, example.quantities ?? {})
+  return { ok: true, value: judge(resolved, { opening: opening.value, quantities, catalog, adopted: true, holdPoint: null }) }
+}
+
+function openingOf(given: RuleExample['facts']): Checked<Opening> {
+  const settled = new Map<string, Readings>()
+  for (const [path, wire] of Object.entries(given)) {
+    const definition = facts.get(path)
+    if (!definition) return { ok: false, problems: [{ code: 'unknownFact', pointer: path, detail: `"${path}" is not a fact of an opening` }] }
+    if (wire === null) continue
+    const readings = settleFact(definition, wire, [path], {})
+    const wrong = readings.flatMap((reading) => (reading?.ok === false ? reading.problems : []))
+    if (wrong.length > 0) return { ok: false, problems: wrong }
+    settled.set(path, readings.map((reading) => (reading?.ok ? reading.value : undefined)))
+  }
+  return { ok: true, value: { unitSystem: 'inchPound', facts: derive(settled) } }
+}
+
+/** A computed quantity as an example states it; left out, it is one that could not be computed. */
+function quantitiesOf(rule: Rule, given: Readonly<Record<string, string>>): ReadonlyMap<string, QuantityResult> {
+  if (!('quantity' in rule.check)) return new Map()
+  const id = rule.check.quantity
+  const quantity = given[id] === undefined ? undefined : readQuantity(given[id])
+  const result: QuantityResult = {
+    id, title: id, part: rule.part, dimension: quantity?.dimension ?? null, status: quantity ? 'computed' : 'notDetermined', value: quantity?.amount ?? null, text: given[id] ?? '',
+    formula: '', inputs: [], steps: [], notes: [], assumptions: [], sources: [], missing: [], reason: quantity ? null : 'missing', why: null,
+  }
+  return new Map([[id, result]])
+}

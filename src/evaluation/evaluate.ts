@@ -1,0 +1,71 @@
+import type { Catalog } from '../catalog/catalog.ts'
+import { digestOf } from '../catalog/digest.ts'
+import type { RepealedRule, RuleSet } from '../catalog/rule-set.ts'
+import type { HoldPoint } from '../opening/hold-points.ts'
+import type { Opening } from '../opening/opening.ts'
+import { computeQuantities } from '../quantities/compute.ts'
+import { quantities } from '../quantities/index.ts'
+import { quantityText } from '../units/quantity-text.ts'
+import type { Assessment } from './document.ts'
+import { judge } from './judge.ts'
+import { nextToMeasure } from './next-to-measure.ts'
+import { notice } from './notice.ts'
+import { quantityInputs } from './quantity-inputs.ts'
+import { quantityEntry } from './quantity-words.ts'
+import { summarise } from './summary.ts'
+
+/** Rises when arithmetic or logic changes, so that the same digest always means the same answer for the same reasons. */
+const method = 'wythe-openings/1'
+
+/**
+ * The whole service in one function: the rules of a place and date applied to an opening, and the quantities computed from both.
+ * Pure: no clock, no I/O. A fault in here throws; it never becomes a pass.
+ */
+export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): Assessment {
+  const computed = computeQuantities(quantities, quantityInputs(opening, ruleSet, catalog))
+  const subject = { opening, quantities: computed, catalog, adopted: ruleSet.adopted, holdPoint }
+  const findings = ruleSet.rules.map((resolved) => judge(resolved, subject))
+  return {
+    method,
+    catalog: { release: catalog.release, digest: catalog.digest },
+    jurisdiction: ruleSet.jurisdiction,
+    resolvedAt: ruleSet.resolvedAt,
+    asOf: ruleSet.asOf,
+    adoption: ruleSet.adoption,
+    editions: [...ruleSet.editions],
+    holdPoint,
+    subject: subjectOf(opening),
+    summary: summarise(findings),
+    findings,
+    quantities: quantities.flatMap((definition) => {
+      const result = computed.get(definition.id)
+      return result && result.status !== 'notApplicable' ? [quantityEntry(result, definition)] : []
+    }),
+    nextToMeasure: nextToMeasure(findings, holdPoint),
+    repealed: ruleSet.repealed.map(repealedEntry),
+    notice,
+  }
+}
+
+export function digestOfAssessment(assessment: Assessment): string {
+  return digestOf(assessment)
+}
+
+/** The facts as they were judged, each end by itself. */
+function subjectOf({ reference, basis, facts }: Opening): Assessment['subject'] {
+  const entries = [...facts].flatMap(([fact, readings]) =>
+    readings.flatMap((reading, index) => {
+      if (!reading) return []
+      const { value, text, derivedFrom = [], conflictsWith = [] } = reading
+      const member = readings.length === 2 ? (index === 0 ? ('left' as const) : ('right' as const)) : null
+      const settled = typeof value === 'object' ? quantityText(value, 'si') : String(value)
+      return [{ fact, member, given: text, settled, derivedFrom: [...derivedFrom], conflictsWith: [...conflictsWith] }]
+    }),
+  )
+  return { reference: reference ?? null, basis: basis ?? null, digest: digestOf(entries), facts: entries }
+}
+
+function repealedEntry({ rule, reason, chain }: RepealedRule): Assessment['repealed'][number] {
+  const last = chain.at(-1)
+  return { rule: rule.rule, title: rule.title, reason, document: last?.document ?? null, modification: last?.modification ?? null, instrument: last?.instrument ?? null, chain: [...chain] }
+}

@@ -1,0 +1,69 @@
+import type { Catalog } from '../catalog/catalog.ts'
+import type { Reason } from '../catalog/rule.ts'
+import type { ResolvedRule } from '../catalog/rule-set.ts'
+import { facts } from '../opening/facts.ts'
+import type { Finding } from './document.ts'
+import type { MemberResult } from './member.ts'
+import type { Requirement } from './requirement.ts'
+
+/** What was decided about a rule, before it is put into the words of a finding. */
+export type Decision =
+  | (MemberResult & { readonly member?: Finding['member']; readonly members?: readonly MemberResult[]; readonly missing: readonly string[]; readonly derivedFrom?: readonly string[] })
+  | { readonly outcome: 'notApplicable'; readonly decidedBy: readonly string[] }
+
+/** The one place where a finding is put together. */
+export function findingOf(resolved: ResolvedRule, { shown }: Requirement, decision: Decision, { cautions }: Pick<Catalog, 'cautions'>): Finding {
+  const { rule, limit, comparator, chain } = resolved
+  const decided = decision.outcome === 'notApplicable' ? undefined : decision
+  const failed = decision.outcome === 'fail'
+  return {
+    rule: rule.rule,
+    revision: rule.revision,
+    title: rule.title,
+    statement: rule.statement,
+    part: rule.part,
+    holdPoint: rule.holdPoint,
+    force: rule.force,
+    outcome: decision.outcome,
+    reason: decided?.reason ?? null,
+    nextStep: decided?.reason ? nextStep(decided.reason, decided.missing) : null,
+    fact: 'fact' in rule.check ? rule.check.fact : null,
+    quantity: 'quantity' in rule.check ? rule.check.quantity : null,
+    member: decided?.member ?? null,
+    measured: decided?.measured ?? null,
+    comparator,
+    required: shown,
+    margin: decided?.margin ?? null,
+    members: membersOf(decided?.members ?? []),
+    withinResolution: decided?.withinResolution ?? false,
+    differsByUnit: decided?.differsByUnit ?? false,
+    missing: [...(decided?.missing ?? [])],
+    decidedBy: decision.outcome === 'notApplicable' ? [...decision.decidedBy] : [],
+    derivedFrom: [...(decided?.derivedFrom ?? [])],
+    remedy: failed ? rule.remedy : null,
+    cautions: failed ? (rule.cautions ?? []).flatMap((id) => cautions.get(id)?.text ?? []) : [],
+    evidence: limit.evidence,
+    lastReviewed: limit.lastReviewed,
+    disagreements: (rule.disagreements ?? []).map((one) => ({ ...one, note: one.note ?? null })),
+    chain: [...chain],
+  }
+}
+
+function membersOf(results: readonly MemberResult[]): Finding['members'] {
+  if (results.length < 2) return []
+  return results.map(({ outcome, measured, margin }, index) => ({ member: index === 0 ? 'left' : 'right', outcome, measured, margin }))
+}
+
+/** Each reason for not deciding has its own next step. */
+function nextStep(reason: Reason, missing: readonly string[]): string {
+  const titles = missing.map((path) => facts.get(path)?.title ?? path).join('; ')
+  const steps: Readonly<Record<Reason, string>> = {
+    missing: `Find out: ${titles || 'the facts the calculation lacks'}.`,
+    covered: `No longer in sight: ${titles}. A dated record from before it was covered, a borescope or one brick taken out can settle it; a look at the finished face cannot.`,
+    conflictingEvidence: 'Two facts of the description contradict each other. Look again before deciding.',
+    outsidePrescriptive: 'Outside what the prescriptive rule covers. A licensed professional has to design it.',
+    methodDoesNotHold: 'The method of calculation does not hold here. A licensed professional has to decide.',
+    notAdopted: 'No code was in force here on this date. Name an edition, another date or another jurisdiction.',
+  }
+  return steps[reason]
+}

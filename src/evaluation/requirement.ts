@@ -1,0 +1,78 @@
+import type { Catalog } from '../catalog/catalog.ts'
+import { limitText, tradeUnits } from '../catalog/limit-text.ts'
+import type { Comparator, Limit } from '../catalog/limit.ts'
+import type { Table } from '../catalog/reference.ts'
+import type { Reason } from '../catalog/rule.ts'
+import { valueOf, type Opening } from '../opening/opening.ts'
+import { quantityText } from '../units/quantity-text.ts'
+import { readQuantity, type Quantity } from '../units/quantity.ts'
+import type { Finding } from './document.ts'
+
+/** A limit made ready to compare with, or why it cannot be for this opening. */
+export type Requirement =
+  | { readonly kind: 'amount'; readonly governing: Quantity; readonly other: Quantity; readonly shown: Finding['required'] }
+  | { readonly kind: 'values'; readonly values: readonly (string | boolean)[]; readonly shown: Finding['required'] }
+  | { readonly kind: 'unknown'; readonly reason: Reason; readonly missing: readonly string[]; readonly shown: Finding['required'] }
+
+type Tables = Pick<Catalog, 'tables'>
+
+export function requirementOf(limit: Limit, comparator: Comparator, opening: Opening, catalog: Tables): Requirement {
+  if ('inchPound' in limit) return amount(limit, comparator)
+  if ('value' in limit) return values([limit.value], limit, comparator)
+  if ('values' in limit) return values(limit.values, limit, comparator)
+  if ('proportion' in limit) return proportionOf(limit, comparator, opening)
+  return fromTable(limit, comparator, opening, catalog)
+}
+
+interface BothSystems {
+  readonly governing: 'inchPound' | 'si'
+  readonly inchPound: string
+  readonly si: string
+}
+
+function amount(figures: BothSystems, comparator: Comparator, text = limitText(figures as Limit, comparator)): Requirement {
+  const { governing, inchPound, si } = figures
+  const [main, other] = governing === 'inchPound' ? [readQuantity(inchPound), readQuantity(si)] : [readQuantity(si), readQuantity(inchPound)]
+  if (!main || !other) throw new Error(`a checked catalog holds an unreadable amount: ${inchPound} or ${si}`)
+  return { kind: 'amount', governing: main, other, shown: { text, governing, inchPound: tradeUnits(inchPound), si: tradeUnits(si), values: [] } }
+}
+
+function values(allowed: readonly (string | boolean)[], limit: Limit, comparator: Comparator): Requirement {
+  return { kind: 'values', values: allowed, shown: { ...wordsOf(limit, comparator), values: allowed.map(String) } }
+}
+
+function wordsOf(limit: Limit, comparator: Comparator): Finding['required'] {
+  return { text: limitText(limit, comparator), governing: null, inchPound: null, si: null, values: [] }
+}
+
+/** A part of another fact, rounded to the nanometre. */
+function proportionOf(limit: Extract<Limit, { proportion: string }>, comparator: Comparator, opening: Opening): Requirement {
+  const whole = valueOf(opening, limit.of)
+  if (typeof whole !== 'object') return { kind: 'unknown', reason: 'missing', missing: [limit.of], shown: wordsOf(limit, comparator) }
+  const [numerator = NaN, denominator = NaN] = limit.proportion.split('/').map(Number)
+  const part = { dimension: whole.dimension, amount: Math.round((whole.amount * numerator) / denominator) }
+  const shown = { ...wordsOf(limit, comparator), inchPound: quantityText(part, 'inchPound'), si: quantityText(part, 'si') }
+  return { kind: 'amount', governing: part, other: part, shown }
+}
+
+/** The row of a table whose keys equal the opening's facts. No such row means that the prescriptive table does not reach this far. */
+function fromTable(limit: Extract<Limit, { table: string }>, comparator: Comparator, opening: Opening, { tables }: Tables): Requirement {
+  const table = tables.get(limit.table)
+  const lookup = table?.lookup
+  if (!table || !lookup) throw new Error(`a checked catalog has no lookup table ${limit.table}`)
+  const keys = lookup.keys.map(({ column, fact }) => ({ column, fact, value: keyOf(valueOf(opening, fact)) }))
+  const missing = keys.filter(({ value }) => value === undefined).map(({ fact }) => fact)
+  if (missing.length > 0) return { kind: 'unknown', reason: 'missing', missing, shown: wordsOf(limit, comparator) }
+  const given = rowWith(table, keys)?.[lookup.gives]
+  if (typeof given !== 'object' || given === null) return { kind: 'unknown', reason: 'outsidePrescriptive', missing: [], shown: wordsOf(limit, comparator) }
+  const figures = { governing: lookup.governing, ...given }
+  return amount(figures, comparator, limitText({ ...limit, ...figures } as unknown as Limit, comparator))
+}
+
+function rowWith({ rows }: Table, keys: readonly { column: string; value: string | undefined }[]) {
+  return rows.find((row) => keys.every(({ column, value }) => String(row[column]) === value))
+}
+
+function keyOf(value: ReturnType<typeof valueOf>): string | undefined {
+  return value === undefined ? undefined : String(typeof value === 'object' ? value.amount : value)
+}

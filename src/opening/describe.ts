@@ -1,0 +1,78 @@
+import { readLength } from '../units/length-text.ts'
+import { derive } from './derive.ts'
+import type { FactDefinition } from './fact.ts'
+import { facts } from './facts.ts'
+import type { Opening, Readings } from './opening.ts'
+import { pointerOf, type Checked, type Problem } from './problem.ts'
+import { openingSchema, type OpeningInput } from './schema.ts'
+import { settleValue, type Defaults, type SettleCode } from './settle.ts'
+import { shapeProblems, type ShapeCode } from './shape-problems.ts'
+
+export type DescriptionCode = ShapeCode | SettleCode
+
+/** Reads an opening description: its shape, then every length and amount. Answers every problem at once. */
+export function describeOpening(document: unknown): Checked<Opening, DescriptionCode> {
+  const parsed = openingSchema.safeParse(document, { reportInput: true })
+  const shape = parsed.success ? [] : shapeProblems(openingSchema, parsed.error)
+  const { opening, problems } = settle(document, shape)
+  return shape.length + problems.length > 0 ? { ok: false, problems: [...shape, ...problems] } : { ok: true, value: opening }
+}
+
+/** Settles what has the right shape even when other parts do not, so that nobody mends a document twice. */
+function settle(document: unknown, shape: readonly Problem[]): { opening: Opening; problems: readonly Problem<DescriptionCode>[] } {
+  const known = isRecord(document) ? (document as Partial<OpeningInput>) : {}
+  const problems: Problem<DescriptionCode>[] = []
+  const defaults = defaultsOf(known, problems)
+  const misshapen = new Set(shape.map(({ pointer }) => pointer))
+  const settled = new Map<string, Readings>()
+  for (const [path, definition] of facts) {
+    const pointer = path.split('.')
+    const wire = at(document, pointer)
+    if (wire === null || wire === undefined || [...misshapen].some((bad) => touches(bad, pointerOf(pointer)))) continue
+    const readings = settleFact(definition, wire, pointer, defaults)
+    problems.push(...[...new Set(readings)].flatMap((reading) => (reading?.ok === false ? reading.problems : [])))
+    settled.set(path, readings.map((reading) => (reading?.ok ? reading.value : undefined)))
+  }
+  return { opening: openingOf(known, settled), problems }
+}
+
+/** One fact as one reading, or as [left, right]; a single value of a fact with ends means both. */
+export function settleFact(definition: FactDefinition, wire: unknown, path: readonly string[], defaults: Defaults) {
+  if (!definition.perEnd) return [settleValue(definition, wire, path, defaults)]
+  const ends: readonly unknown[] = Array.isArray(wire) ? wire : [wire]
+  const settled = ends.map((end, index) =>
+    end === null || end === undefined ? undefined : settleValue(definition, end, Array.isArray(wire) ? [...path, index] : path, defaults),
+  )
+  return settled.length === 1 ? [settled[0], settled[0]] : settled
+}
+
+function defaultsOf({ lengthUnit, lengthResolution }: Partial<OpeningInput>, problems: Problem<DescriptionCode>[]): Defaults {
+  const unit = lengthUnit === 'in' || lengthUnit === 'mm' ? { lengthUnit } : {}
+  if (typeof lengthResolution !== 'string') return unit
+  const tape = readLength(lengthResolution, unit.lengthUnit)
+  if (tape.ok && tape.nanometres >= 0) return { ...unit, resolution: tape.nanometres }
+  problems.push({ code: 'unreadable', pointer: '/lengthResolution', detail: `"${lengthResolution}" is not what a tape can tell. Write it like 1/16 in or 1 mm` })
+  return unit
+}
+
+function openingOf({ reference, basis, lengthUnit }: Partial<OpeningInput>, settled: ReadonlyMap<string, Readings>): Opening {
+  return {
+    ...(typeof reference === 'string' ? { reference } : {}),
+    ...(basis ? { basis } : {}),
+    unitSystem: lengthUnit === 'mm' ? 'si' : 'inchPound',
+    facts: derive(settled),
+  }
+}
+
+function touches(bad: string, pointer: string): boolean {
+  return pointer === bad || pointer.startsWith(`${bad}/`) || bad.startsWith(`${pointer}/`)
+}
+
+function at(document: unknown, path: readonly string[]): unknown {
+  return path.reduce<unknown>((inner, key) => (isRecord(inner) && Object.hasOwn(inner, key) ? inner[key] : undefined), document)
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}
+

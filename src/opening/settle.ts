@@ -1,0 +1,77 @@
+import type { Quantity } from '../units/quantity.ts'
+import { readQuantity } from '../units/quantity.ts'
+import { unitsOf } from '../units/dimension.ts'
+import { lengthAdvice, readLength, type LengthUnit } from '../units/length-text.ts'
+import { inchText, millimetreText, quantityText } from '../units/quantity-text.ts'
+import type { FactDefinition } from './fact.ts'
+import type { Reading } from './opening.ts'
+import { pointerOf, type Checked, type Problem } from './problem.ts'
+import { readSection } from './section-text.ts'
+
+export type SettleCode = 'unreadable' | 'unitMissing' | 'ambiguous' | 'decimalComma' | 'outOfRange' | 'notBelievable'
+
+/** What a document says once for all its lengths. */
+export interface Defaults {
+  readonly lengthUnit?: LengthUnit
+  readonly resolution?: number
+}
+
+type Path = readonly (string | number)[]
+type Settled = Checked<Reading, SettleCode>
+type LengthWire = string | number | { value: number | string; unit: string; resolution?: number }
+
+/** One value as it came over the wire, already of the right shape, turned into base units. */
+export function settleValue(definition: FactDefinition, wire: unknown, path: Path, defaults: Defaults): Settled {
+  if (definition.kind === 'boolean') return reading({ value: wire === true, text: String(wire) })
+  if (definition.kind === 'choice') return reading({ value: String(wire), text: String(wire) })
+  if (definition.kind === 'section') return settleSection(String(wire), path)
+  if (definition.dimension === 'length') return settleLength(definition, wire as LengthWire, path, defaults)
+  return settleQuantity(definition, wire as string | number, path)
+}
+
+function settleSection(text: string, path: Path): Settled {
+  const section = readSection(text)
+  return section === undefined ? refusal('unreadable', path, `"${text}" is not an angle section. Write the legs and the thickness: L5x3-1/2x5/16`) : reading({ value: section, text: section })
+}
+
+function settleLength(definition: FactDefinition, wire: LengthWire, path: Path, defaults: Defaults): Settled {
+  const text = typeof wire === 'object' ? `${wire.value} ${wire.unit}` : String(wire)
+  const length = readLength(text, defaults.lengthUnit)
+  if (!length.ok) return refusal(length.reason, path, `"${text}" ${lengthAdvice(length)}`)
+  const resolution = typeof wire === 'object' && wire.resolution !== undefined ? readLength(`${wire.resolution} ${wire.unit}`) : undefined
+  const tape = resolution?.ok ? resolution.nanometres : defaults.resolution
+  const value = { dimension: 'length', amount: length.nanometres } as const
+  return believable(definition, value, withUnit(text, defaults), path) ?? reading({ value, text: withUnit(text, defaults), ...(tape === undefined ? {} : { resolution: tape }) })
+}
+
+function withUnit(text: string, { lengthUnit }: Defaults): string {
+  return readLength(text).ok ? text.trim() : `${text.trim()} ${lengthUnit ?? ''}`.trim()
+}
+
+function settleQuantity(definition: FactDefinition, wire: string | number, path: Path): Settled {
+  const text = String(wire)
+  const value = readQuantity(text)
+  const dimension = definition.dimension ?? 'count'
+  if (value?.dimension !== dimension) {
+    const bare = value?.dimension === 'count'
+    return refusal(bare ? 'unitMissing' : 'unreadable', path, `"${text}" ${bare ? 'has no unit' : 'cannot be read here'}. Write the number with one of: ${unitsOf(dimension).join(', ')}`)
+  }
+  return believable(definition, value, text, path) ?? reading({ value, text })
+}
+
+/** Refuses what no wall has, so that inches read as millimetres do not pass for a tiny window. */
+function believable(definition: FactDefinition, value: Quantity, text: string, path: Path): Settled | undefined {
+  const [least, greatest] = (definition.between ?? []).map((bound) => readQuantity(bound)?.amount)
+  if (least === undefined || greatest === undefined || (value.amount >= least && value.amount <= greatest)) return undefined
+  const shown = value.dimension === 'length' ? `${inchText(value.amount)} (${millimetreText(value.amount)})` : quantityText(value, 'inchPound')
+  const advice = value.dimension === 'length' ? ' Check the unit: a bare number takes the lengthUnit of the document.' : ''
+  return refusal('notBelievable', path, `"${text}" is ${shown}, outside ${definition.between?.join(' to ') ?? ''} for ${definition.title.toLowerCase()}.${advice}`)
+}
+
+function reading(value: Reading): Settled {
+  return { ok: true, value }
+}
+
+function refusal(code: SettleCode, path: Path, detail: string): { ok: false; problems: readonly Problem<SettleCode>[] } {
+  return { ok: false, problems: [{ code, pointer: pointerOf(path), detail }] }
+}

@@ -1,0 +1,56 @@
+import { exactLengthText } from '../units/quantity-text.ts'
+import { greatest, onlyWhere } from './choose.ts'
+import { defineQuantity } from './define.ts'
+import { choiceIs, combined, fact, limit, optional, orElse, parameter, result, type Need } from './need.ts'
+
+const sheet = choiceIs('barrier.kind', 'no15Felt', 'buildingPaper', 'buildingWrap')
+const widthOfPaper = onlyWhere(choiceIs('barrier.kind', 'no15Felt', 'buildingPaper'), parameter('barrier.roll-width'))
+
+const lap = greatest(limit('barrier.horizontal-lap'), fact.amount('barrier.horizontalLap'))
+const endLap = optional(greatest(limit('barrier.vertical-lap'), fact.amount('barrier.verticalLap')))
+
+/** Height of wall that the barrier covers at this opening. */
+const wallHeight: Need<number> = orElse(
+  fact.amount('wall.veneerHeight'),
+  combined(
+    { below: fact.amount('opening.sillAboveGrade'), opening: fact.amount('opening.height'), above: fact.amount('wall.heightAboveHead') },
+    ({ below, opening, above }) => below + opening + above,
+  ),
+  'The height of the veneer is not known; grade to sill, opening and brick above the head are added up.',
+)
+
+/** Courses of felt or paper from the bottom of the veneer to its top, each over the one below. */
+export const barrierCourses = defineQuantity({
+  id: 'barrier.courses',
+  title: 'Courses of barrier over the height of the wall',
+  part: 'barrier',
+  dimension: 'count',
+  formula: '1 + ⌈(height − roll width) / (roll width − lap)⌉',
+  appliesTo: sheet,
+  needs: { kind: fact.choice('barrier.kind'), height: wallHeight, roll: optional(widthOfPaper), lap, endLap },
+  compute: ({ height, roll, lap, endLap }) => {
+    if (roll === undefined) return { reason: 'methodDoesNotHold', why: 'Wraps come in rolls of many widths; count the courses from the roll on site.' }
+    if (lap >= roll) return { reason: 'methodDoesNotHold', why: 'The lap is as wide as the roll.' }
+    const further = Math.max(0, Math.ceil((height - roll) / (roll - lap)))
+    return {
+      value: 1 + further,
+      steps: [`${exactLengthText(height)} high: 1 course of ${exactLengthText(roll)} + ${further} of ${exactLengthText(roll - lap)} showing`],
+      notes: ['For one layer; the opening is not taken off.', ...(endLap === undefined ? [] : [`Lap sheets ${exactLengthText(endLap)} where they meet end to end.`])],
+    }
+  },
+})
+
+/** Height of roll that goes into the horizontal laps, in nanometres. */
+export const barrierLapLength = defineQuantity({
+  id: 'barrier.lap-length',
+  title: 'Barrier lost in horizontal laps',
+  part: 'barrier',
+  dimension: 'length',
+  formula: '(courses − 1) × lap',
+  appliesTo: sheet,
+  needs: { courses: result('barrier.courses'), lap },
+  compute: ({ courses, lap }) => ({
+    value: (courses - 1) * lap,
+    steps: [`${courses - 1} × ${exactLengthText(lap)} = ${exactLengthText((courses - 1) * lap)}`],
+  }),
+})

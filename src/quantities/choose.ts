@@ -1,0 +1,44 @@
+import type { Need } from './need.ts'
+
+/** The greatest of those that are known; unknown only while none is. */
+export const greatest = (...wanted: readonly Need<number>[]): Need<number> => best(wanted, (value, other) => value > other)
+
+/** The one that is best of those that are known; unknown only while none is. */
+export function best<T>(wanted: readonly Need<T>[], isBetter: (value: T, other: T) => boolean): Need<T> {
+  return {
+    find: (inputs) => {
+      const found = wanted.map((need) => need.find(inputs))
+      const [first, ...others] = found.flatMap((one) => (one.known ? [one] : []))
+      if (!first) return { known: false, missing: [...new Set(found.flatMap((one) => (one.known ? [] : one.missing)))] }
+      const known = [first, ...others]
+      const { value } = others.reduce((winner, one) => (isBetter(one.value, winner.value) ? one : winner), first)
+      return { known: true, value, used: known.flatMap(({ used }) => used), sources: known.flatMap(({ sources }) => sources), assumptions: known.flatMap(({ assumptions }) => assumptions) }
+    },
+  }
+}
+
+/** Not known where the condition is not, or is false. */
+export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T> {
+  return {
+    find: (inputs) => {
+      const holds = condition.find(inputs)
+      if (!holds.known) return holds
+      return holds.value ? wanted.find(inputs) : { known: false, missing: [] }
+    },
+  }
+}
+
+/** Not known where it is 0 or less: a rule that asks for "more than 0" gives no length to go by. */
+export function positive(wanted: Need<number>): Need<number> {
+  return {
+    find: (inputs) => {
+      const given = wanted.find(inputs)
+      return given.known && given.value <= 0 ? { known: false, missing: given.used.map(({ from }) => from) } : given
+    },
+  }
+}
+
+/** A value to go on with where nobody gave one; always the second of an `orElse`, which says it. */
+export function taken<T>(value: T): Need<T> {
+  return { find: () => ({ known: true, value, used: [], sources: [], assumptions: [] }) }
+}

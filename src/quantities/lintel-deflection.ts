@@ -1,0 +1,75 @@
+import { metres, nanometresOf } from '../units/length.ts'
+import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
+import { defineQuantity } from './define.ts'
+import { deflectionOf } from './lintel-beam.ts'
+import { carried } from './lintel-load.ts'
+import { onLintel, onLooseAngle } from './lintel-needs.ts'
+import { beyondPlainBeam, reinforcedJoints } from './lintel-plain-beam.ts'
+import { angleOverOpening } from './lintel-section.ts'
+import { beamFormulas, confirmed } from './lintel-sources.ts'
+import { parameter, result } from './need.ts'
+
+const span = result('lintel.effective-span')
+const allowed = result('lintel.deflection-limit')
+
+/** How far the support of the veneer may bend, in nm: a part of the span, but no more than a cap. */
+export const lintelDeflectionLimit = defineQuantity({
+  id: 'lintel.deflection-limit',
+  title: 'Allowed deflection of the lintel',
+  part: 'head',
+  dimension: 'length',
+  structural: true,
+  formula: 'the lesser of effective span / divisor and cap',
+  appliesTo: onLintel,
+  needs: { span, divisor: parameter('lintel.deflection-divisor'), cap: parameter('lintel.deflection-cap') },
+  compute: ({ span, divisor, cap }) => {
+    const share = Math.round(span / divisor)
+    return {
+      value: Math.min(share, cap),
+      steps: [`${exactLengthText(span)} / ${divisor} = ${inchText(share)}; no more than ${inchText(cap)}`],
+      notes: [confirmed],
+    }
+  },
+})
+
+/** Deflection at midspan under brick and steel, in nm. */
+export const lintelDeflection = defineQuantity({
+  id: 'lintel.deflection',
+  title: 'Deflection of the lintel',
+  part: 'head',
+  dimension: 'length',
+  structural: true,
+  formula: 'triangle W L³ / (60 E I) + even load 5 W L³ / (384 E I), on the effective span',
+  sources: [beamFormulas],
+  appliesTo: onLooseAngle,
+  needs: { load: carried, span, angle: angleOverOpening, modulus: parameter('steel.elastic-modulus'), allowed, reinforcedJoints },
+  compute: ({ load, span, angle, modulus, allowed, reinforcedJoints }) => {
+    const deflection = nanometresOf(deflectionOf(load, metres(span), { modulus, momentOfInertia: angle.momentOfInertia }))
+    return beyondPlainBeam(deflection > allowed, reinforcedJoints) ?? {
+      value: deflection,
+      steps: [`triangle ${forceText(load.triangle)}, even load ${forceText(load.uniform)}, moment of inertia ${quantityText({ dimension: 'momentOfInertia', amount: angle.momentOfInertia }, 'inchPound')}: ${inchText(deflection)}`],
+      notes: [confirmed],
+    }
+  },
+})
+
+/** How much of the allowed deflection is used; more than 1 is too much. */
+export const lintelDeflectionRatio = defineQuantity({
+  id: 'lintel.deflection-ratio',
+  title: 'Deflection, part of what is allowed',
+  part: 'head',
+  dimension: 'ratio',
+  structural: true,
+  formula: 'deflection / allowed deflection',
+  appliesTo: onLooseAngle,
+  needs: { deflection: result('lintel.deflection'), allowed },
+  compute: ({ deflection, allowed }) => ({
+    value: deflection / allowed,
+    steps: [`${inchText(deflection)} / ${inchText(allowed)} = ${quantityText({ dimension: 'ratio', amount: deflection / allowed }, 'inchPound')}`],
+    notes: [confirmed],
+  }),
+})
+
+function forceText(newtons: number): string {
+  return quantityText({ dimension: 'force', amount: newtons }, 'inchPound')
+}

@@ -1,0 +1,23 @@
+import { exactLengthText, feetInchesText } from '../units/quantity-text.ts'
+import { defineQuantity } from './define.ts'
+import { onLintel } from './lintel-needs.ts'
+import { fact, limit } from './need.ts'
+
+/** The shortest lintel that bears enough at both ends: what to order, not what was measured. */
+export const lintelLength = defineQuantity({
+  id: 'lintel.length',
+  title: 'Least lintel length',
+  part: 'head',
+  dimension: 'length',
+  formula: 'clear opening + 2 × required bearing',
+  appliesTo: onLintel,
+  needs: { clear: fact.amount('opening.width'), bearing: limit('lintel.bearing-length') },
+  compute: ({ clear, bearing }) => {
+    const length = clear + 2 * bearing
+    return {
+      value: length,
+      steps: [`${exactLengthText(clear)} + 2 × ${exactLengthText(bearing)} = ${exactLengthText(length)}, that is ${feetInchesText(length)}`],
+      notes: ['Both ends have the required bearing only when the lintel is set dead center; a longer one leaves room to shift it.'],
+    }
+  },
+})

@@ -1,0 +1,65 @@
+import { metres, nanometresOf } from '../units/length.ts'
+import { quantityText } from '../units/quantity-text.ts'
+import { defineQuantity } from './define.ts'
+import { bendingStressOf, deflectionOf, momentOf } from './lintel-beam.ts'
+import { beamLoadOf, ownWeight } from './lintel-load.ts'
+import { onLooseAngle } from './lintel-needs.ts'
+import { anglesOf, type Angle } from './lintel-section.ts'
+import { beamFormulas, confirmed } from './lintel-sources.ts'
+import { fact, limit, optional, parameter, result, resultText, table } from './need.ts'
+
+interface Demand {
+  readonly arching: string
+  readonly brick: number
+  readonly span: number
+  readonly allowed: number
+  readonly allowable: number
+  readonly modulus: number
+}
+
+/** The lightest single angle of the table that carries the brick and itself, within the allowed stress and deflection. */
+export const lintelLightestAngle = defineQuantity({
+  id: 'lintel.lightest-angle',
+  title: 'Lightest angle that carries the brick',
+  part: 'head',
+  dimension: null,
+  structural: true,
+  formula: 'the lightest single angle, long leg vertical, whose bending stress and deflection under brick and own weight are within what is allowed',
+  sources: [beamFormulas],
+  appliesTo: onLooseAngle,
+  needs: {
+    sections: table('steel.angle-sections'),
+    arching: resultText('lintel.arching'),
+    brick: result('lintel.brick-load'),
+    loadAbove: fact.flag('wall.loadAbove'),
+    span: result('lintel.effective-span'),
+    allowed: result('lintel.deflection-limit'),
+    allowable: parameter('steel.allowable-bending-stress'),
+    modulus: parameter('steel.elastic-modulus'),
+    leastLeg: optional(limit('lintel.horizontal-leg')),
+    leastThickness: optional(limit('lintel.thickness')),
+  },
+  compute: ({ sections, leastLeg = 0, leastThickness = 0, ...demand }) => {
+    const seatsBrick = [...anglesOf(sections).values()].filter(({ horizontalLeg, thickness }) => horizontalLeg >= leastLeg && thickness >= leastThickness)
+    const lightest = seatsBrick.filter((angle) => Math.max(...used(angle, demand)) <= 1).sort((a, b) => a.mass - b.mass)[0]
+    if (!lightest) return { reason: 'outsidePrescriptive', why: 'No single angle of the table carries the brick over this span; the support needs a licensed professional.' }
+    const [stress, deflection] = used(lightest, demand)
+    return {
+      value: lightest.section,
+      steps: [`${lightest.section}: ${share(stress)} of the allowable stress, ${share(deflection)} of the allowed deflection`],
+      notes: ['The code may still ask for a heavier angle; its own table comes first.', confirmed],
+    }
+  },
+})
+
+/** The parts of the allowable stress and of the allowed deflection that an angle uses. */
+function used(angle: Angle, { arching, brick, span, allowed, allowable, modulus }: Demand): readonly [stress: number, deflection: number] {
+  const load = beamLoadOf(arching, brick, ownWeight(angle, span))
+  const stress = bendingStressOf(momentOf(load, metres(span)), angle.sectionModulus)
+  const deflection = nanometresOf(deflectionOf(load, metres(span), { modulus, momentOfInertia: angle.momentOfInertia }))
+  return [stress / allowable, deflection / allowed]
+}
+
+function share(ratio: number): string {
+  return quantityText({ dimension: 'ratio', amount: ratio }, 'inchPound')
+}

@@ -1,0 +1,86 @@
+import type { Table } from '../catalog/reference.ts'
+import { readNumber, timesToNearest } from '../units/number-text.ts'
+import { readQuantity } from '../units/quantity.ts'
+import { combined, fact, optional, table, type Need } from './need.ts'
+
+/** An angle, or a pair of them side by side, long leg vertical. Lengths in nm; mass in kg/m; inertia in mm⁴; modulus in mm³. */
+export interface Angle {
+  readonly section: string
+  readonly verticalLeg: number
+  readonly horizontalLeg: number
+  readonly mass: number
+  readonly momentOfInertia: number
+  readonly sectionModulus: number
+}
+
+type Row = Table['rows'][number]
+
+/** Tables are read once: an evaluation looks an angle up several times. */
+const anglesRead = new WeakMap<Table, ReadonlyMap<string, Angle>>()
+
+/** Every angle of a table of sections by its spelling, in the order of the table. */
+export function anglesOf(sections: Table): ReadonlyMap<string, Angle> {
+  const ready = anglesRead.get(sections) ?? new Map(sections.rows.map(angleOf).map((angle) => [angle.section, angle]))
+  anglesRead.set(sections, ready)
+  return ready
+}
+
+/** The angle of that spelling; a pair, "2L6x4x3/8", has twice the stiffness, strength and mass of one. */
+export function findAngle(sections: Table, section: string): Angle | undefined {
+  const pair = /^(\d)(L.*)$/.exec(section)
+  const one = anglesOf(sections).get(pair?.[2] ?? section)
+  return one && pair ? several(one, Number(pair[1]), section) : one
+}
+
+function several(one: Angle, count: number, section: string): Angle {
+  return { ...one, section, mass: count * one.mass, momentOfInertia: count * one.momentOfInertia, sectionModulus: count * one.sectionModulus }
+}
+
+function angleOf(row: Row): Angle {
+  return {
+    section: String(row['section']),
+    verticalLeg: cellAmount(row, 'verticalLeg'),
+    horizontalLeg: cellAmount(row, 'horizontalLeg'),
+    mass: cellAmount(row, 'weight'),
+    momentOfInertia: cellAmount(row, 'momentOfInertia'),
+    sectionModulus: cellAmount(row, 'sectionModulus'),
+  }
+}
+
+/** A cell in base units. The inch-pound figure is the published one; a cell that cannot be read is a fault of the catalog. */
+function cellAmount(row: Row, column: string): number {
+  const cell = row[column]
+  const text = typeof cell === 'object' && cell !== null ? cell.inchPound : String(cell)
+  const quantity = readQuantity(text)
+  if (!quantity) throw new Error(`table of sections, ${String(row['section'])}: ${column} "${text}" is not an amount`)
+  return quantity.amount
+}
+
+const described = combined(
+  { sections: table('steel.angle-sections'), section: fact.choice('head.support.section'), longLeg: optional(fact.choice('head.support.longLeg')) },
+  (given) => given,
+)
+
+/** The angle over the opening, with its properties for bending in the plane of the wall. */
+export const angleOverOpening: Need<Angle> = {
+  find: (inputs) => {
+    const given = described.find(inputs)
+    if (!given.known) return given
+    const { sections, section, longLeg } = given.value
+    const angle = findAngle(sections, section)
+    if (!angle) return without('outsidePrescriptive', `${section} is not in the table of angle sections; its strength needs a licensed professional.`)
+    if (longLeg === 'horizontal' && angle.verticalLeg !== angle.horizontalLeg) return without('methodDoesNotHold', 'The long leg lies flat; the table gives the strength with the long leg standing.')
+    return { ...given, value: angle }
+  },
+}
+
+function without(reason: 'outsidePrescriptive' | 'methodDoesNotHold', why: string) {
+  return { known: false, missing: [], because: { status: 'notDetermined', reason, why } } as const
+}
+
+/** The legs and thickness that a spelling states, in nm; undefined when it states none. */
+export function sizesOf(section: string): { readonly legs: readonly [vertical: number, horizontal: number]; readonly thickness: number } | undefined {
+  const sizes = (/L(.*)$/.exec(section)?.[1] ?? '').split('x').map(readNumber)
+  const [vertical, horizontal, thickness] = sizes
+  return undefined
+}
