@@ -12,7 +12,8 @@ export function best<T>(wanted: readonly Need<T>[], isBetter: (value: T, other: 
       if (!first) return { known: false, missing: [...new Set(found.flatMap((one) => (one.known ? [] : one.missing)))] }
       const known = [first, ...others]
       const { value } = others.reduce((winner, one) => (isBetter(one.value, winner.value) ? one : winner), first)
-      return { known: true, value, used: known.flatMap(({ used }) => used), sources: known.flatMap(({ sources }) => sources), assumptions: known.flatMap(({ assumptions }) => assumptions) }
+      const used = new Map(known.flatMap((one) => one.used.map((input) => [input.from, input] as const)))
+      return { known: true, value, used: [...used.values()], sources: known.flatMap(({ sources }) => sources), assumptions: known.flatMap(({ assumptions }) => assumptions) }
     },
   }
 }

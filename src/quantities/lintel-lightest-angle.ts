@@ -1,12 +1,13 @@
 import { metres, nanometresOf } from '../units/length.ts'
 import { quantityText } from '../units/quantity-text.ts'
+import { taken } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { bendingStressOf, deflectionOf, momentOf } from './lintel-beam.ts'
-import { beamLoadOf, ownWeight } from './lintel-load.ts'
+import { beamLoadOf, otherLoad, ownWeight } from './lintel-load.ts'
 import { onLooseAngle } from './lintel-needs.ts'
 import { anglesOf, type Angle } from './lintel-section.ts'
 import { beamFormulas, confirmed } from './lintel-sources.ts'
-import { fact, limit, optional, parameter, result, resultText, table } from './need.ts'
+import { fact, limit, orElse, parameter, result, resultText, table } from './need.ts'
 
 interface Demand {
   readonly arching: string
@@ -36,12 +37,13 @@ export const lintelLightestAngle = defineQuantity({
     allowed: result('lintel.deflection-limit'),
     allowable: parameter('steel.allowable-bending-stress'),
     modulus: parameter('steel.elastic-modulus'),
-    leastLeg: optional(limit('lintel.horizontal-leg')),
-    leastThickness: optional(limit('lintel.thickness')),
+    leastLeg: orElse(limit('lintel.minimum-horizontal-leg'), taken(0), 'No least flat leg is in force; narrow ones are looked at too.'),
+    leastThickness: orElse(limit('lintel.minimum-thickness'), taken(0), 'No least steel thickness is in force; thin ones are looked at too.'),
   },
-  compute: ({ sections, leastLeg = 0, leastThickness = 0, ...demand }) => {
-    const seatsBrick = [...anglesOf(sections).values()].filter(({ horizontalLeg, thickness }) => horizontalLeg >= leastLeg && thickness >= leastThickness)
-    const lightest = seatsBrick.filter((angle) => Math.max(...used(angle, demand)) <= 1).sort((a, b) => a.mass - b.mass)[0]
+  compute: ({ sections, leastLeg, leastThickness, loadAbove, ...demand }) => {
+    if (loadAbove) return otherLoad
+    const seatsBrick = ({ horizontalLeg, thickness }: Angle) => horizontalLeg >= leastLeg && thickness >= leastThickness
+    const lightest = [...anglesOf(sections).values()].find((angle) => seatsBrick(angle) && Math.max(...used(angle, demand)) <= 1)
     if (!lightest) return { reason: 'outsidePrescriptive', why: 'No single angle of the table carries the brick over this span; the support needs a licensed professional.' }
     const [stress, deflection] = used(lightest, demand)
     return {

@@ -14,7 +14,7 @@ const above = fact.amount('wall.heightAboveHead')
 const loadAbove = optional(fact.flag('wall.loadAbove'))
 const triangle = lintelTextbook('p. 231', 231)
 
-const otherLoad: Computation = { reason: 'outsidePrescriptive', why: 'A floor, a roof or a point load rests on the brick above; the lintel needs a licensed professional.' }
+export const otherLoad: Computation = { reason: 'outsidePrescriptive', why: 'A floor, a roof or a point load rests on the brick above; the lintel needs a licensed professional.' }
 const brickOnly = 'Nothing but the brick is counted; whether anything else rests on it is not known.'
 
 /** All the brick above, over the effective span, in newtons. Always shown, since a joint or a short wall takes arching away. */

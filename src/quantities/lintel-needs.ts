@@ -5,6 +5,9 @@ export const onLintel = choiceIs('head.support.kind', 'looseSteelAngle', 'precas
 
 export const onLooseAngle = choiceIs('head.support.kind', 'looseSteelAngle')
 
+/** Any steel angle, whether it spans by itself or is held by the frame. */
+export const onAngle = choiceIs('head.support.kind', 'looseSteelAngle', 'shelfAngle', 'angleFixedToFraming')
+
 /** What the lintel rests on at each end: as measured, else as required. */
 export const bearing = { left: bearingAt('left'), right: bearingAt('right') }
 

@@ -1,5 +1,5 @@
 import type { Table } from '../catalog/reference.ts'
-import { readNumber, timesToNearest } from '../units/number-text.ts'
+import { readNumber, timesToNearest, toNumber } from '../units/number-text.ts'
 import { readQuantity } from '../units/quantity.ts'
 import { combined, fact, optional, table, type Need } from './need.ts'
 
@@ -8,6 +8,7 @@ export interface Angle {
   readonly section: string
   readonly verticalLeg: number
   readonly horizontalLeg: number
+  readonly thickness: number
   readonly mass: number
   readonly momentOfInertia: number
   readonly sectionModulus: number
@@ -18,9 +19,9 @@ type Row = Table['rows'][number]
 /** Tables are read once: an evaluation looks an angle up several times. */
 const anglesRead = new WeakMap<Table, ReadonlyMap<string, Angle>>()
 
-/** Every angle of a table of sections by its spelling, in the order of the table. */
+/** Every angle of a table of sections by its spelling, the lightest first. */
 export function anglesOf(sections: Table): ReadonlyMap<string, Angle> {
-  const ready = anglesRead.get(sections) ?? new Map(sections.rows.map(angleOf).map((angle) => [angle.section, angle]))
+  const ready = anglesRead.get(sections) ?? new Map(sections.rows.map(angleOf).sort((a, b) => a.mass - b.mass).map((angle) => [angle.section, angle]))
   anglesRead.set(sections, ready)
   return ready
 }
@@ -41,6 +42,7 @@ function angleOf(row: Row): Angle {
     section: String(row['section']),
     verticalLeg: cellAmount(row, 'verticalLeg'),
     horizontalLeg: cellAmount(row, 'horizontalLeg'),
+    thickness: cellAmount(row, 'thickness'),
     mass: cellAmount(row, 'weight'),
     momentOfInertia: cellAmount(row, 'momentOfInertia'),
     sectionModulus: cellAmount(row, 'sectionModulus'),
@@ -78,9 +80,23 @@ function without(reason: 'outsidePrescriptive' | 'methodDoesNotHold', why: strin
   return { known: false, missing: [], because: { status: 'notDetermined', reason, why } } as const
 }
 
-/** The legs and thickness that a spelling states, in nm; undefined when it states none. */
-export function sizesOf(section: string): { readonly legs: readonly [vertical: number, horizontal: number]; readonly thickness: number } | undefined {
-  const sizes = (/L(.*)$/.exec(section)?.[1] ?? '').split('x').map(readNumber)
-  const [vertical, horizontal, thickness] = sizes
-  return undefined
+/** What a spelling says of an angle, in nm. */
+export interface Sizes {
+  readonly verticalLeg: number
+  readonly horizontalLeg: number
+  readonly thickness: number
 }
+
+/** Reads the legs and thickness out of the one spelling that descriptions are settled into; undefined for any other. */
+export function sizesOf(section: string): Sizes | undefined {
+  const sizes = (/^\d?L(.*)$/.exec(section)?.[1] ?? '').split('x').map(readNumber)
+  const metric = sizes.some((size) => size !== undefined && toNumber(size) > longestInchLeg)
+  const [verticalLeg, horizontalLeg, thickness] = sizes.map((size) => size && timesToNearest(size, metric ? millimetre_nm : inch_nm))
+  if (verticalLeg === undefined || horizontalLeg === undefined || thickness === undefined) return undefined
+  return { verticalLeg, horizontalLeg, thickness }
+}
+
+/** No angle has a leg of more inches; a greater number is in millimetres. */
+const longestInchLeg = 12
+const inch_nm = 25_400_000
+const millimetre_nm = 1_000_000

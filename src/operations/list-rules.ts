@@ -1,0 +1,35 @@
+import { z } from 'zod'
+import { force, part } from '../catalog/rule.ts'
+import { holdPointId } from '../opening/hold-points.ts'
+import { defineOperation } from './operation.ts'
+import { page, pageOf, paging } from './page.ts'
+import { place, resolvePlace } from './place.ts'
+import { ruleSummary, summaryOf } from './rule-views.ts'
+
+const input = z.strictObject({
+  ...place,
+  part: part.nullish(),
+  topic: z.string().max(40).nullish(),
+  force: force.nullish(),
+  holdPoint: holdPointId.nullish(),
+  ...paging,
+})
+
+export const listRules = defineOperation({
+  name: 'listRules',
+  summary: 'List rules',
+  description: 'All rules of the catalog, or those in force for a jurisdiction, date and edition; filtered by part, topic, force or hold point.',
+  input,
+  output: pageOf(ruleSummary, 'RulePage'),
+  answer: (deps, { part, topic, force, holdPoint, first, after, ...where }) => {
+    const resolved = where.jurisdiction || where.edition ? resolvePlace(deps, where) : undefined
+    if (resolved && !resolved.ok) return resolved
+    const rules = resolved ? resolved.value.rules.map(({ rule }) => rule) : [...deps.catalog.rules.values()]
+    const wanted = rules.filter((rule) => matches(rule, { part, topic, force, holdPoint }))
+    return page(wanted.map(summaryOf), ({ rule }) => rule, { first, after })
+  },
+})
+
+function matches(rule: object, filter: Readonly<Record<string, unknown>>): boolean {
+  return Object.entries(filter).every(([key, wanted]) => wanted === null || wanted === undefined || (rule as Record<string, unknown>)[key] === wanted)
+}

@@ -1,0 +1,66 @@
+import { z } from 'zod'
+import type { Catalog } from '../catalog/catalog.ts'
+import type { ResolutionCode } from '../catalog/resolve.ts'
+import type { Checked, Problem } from '../opening/problem.ts'
+import { shapeProblems } from '../opening/shape-problems.ts'
+
+/** What operations need from outside. The clock and the ids come in here, so that everything below stays pure. */
+export interface Dependencies {
+  readonly catalog: Catalog
+  readonly now: () => Date
+  readonly newId: () => string
+}
+
+export type FailureCode = 'invalidInput' | 'placeMissing' | 'notFound' | ResolutionCode
+
+/** Why an operation did not answer: one code, and every single problem behind it. */
+export interface Failure {
+  readonly ok: false
+  readonly code: FailureCode
+  readonly problems: readonly Problem[]
+}
+
+export type Answer<T> = { readonly ok: true; readonly value: T } | Failure
+
+/** One thing the service does. Both doors, REST and GraphQL, take their types and their validation from it. */
+export interface Operation<I extends z.ZodObject = z.ZodObject, O extends z.ZodType = z.ZodType> {
+  readonly name: string
+  readonly summary: string
+  readonly description: string
+  readonly input: I
+  readonly output: O
+  readonly run: (deps: Dependencies, raw: unknown) => Answer<z.output<O>>
+}
+
+interface Definition<I extends z.ZodObject, O extends z.ZodType> extends Omit<Operation<I, O>, 'run'> {
+  readonly answer: (deps: Dependencies, input: z.output<I>) => Answer<z.output<O>>
+}
+
+/** An operation whose input needs no more than its schema. */
+export function defineOperation<I extends z.ZodObject, O extends z.ZodType>({ answer, ...definition }: Definition<I, O>): Operation<I, O> {
+  return {
+    ...definition,
+    run: (deps, raw) => {
+      const parsed = parseInput(definition.input, raw)
+      return parsed.ok ? answer(deps, parsed.value) : parsed
+    },
+  }
+}
+
+export function parseInput<I extends z.ZodType>(schema: I, raw: unknown): Answer<z.output<I>> {
+  const parsed = schema.safeParse(raw ?? {}, { reportInput: true })
+  return parsed.success ? { ok: true, value: parsed.data } : failure('invalidInput', shapeProblems(schema, parsed.error))
+}
+
+export function failure(code: FailureCode, problems: readonly Problem[]): Failure {
+  return { ok: false, code, problems }
+}
+
+/** Carries a core answer over, naming the failure after its first problem. */
+export function orFailure<T>(checked: Checked<T, FailureCode>): Answer<T> {
+  return checked.ok ? checked : failure(checked.problems[0]?.code ?? 'invalidInput', checked.problems)
+}
+
+export function notFound(what: string, id: string): Failure {
+  return failure('notFound', [{ code: 'notFound', pointer: '', detail: `There is no ${what} "${id}".` }])
+}

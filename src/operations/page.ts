@@ -1,0 +1,35 @@
+import { z } from 'zod'
+import { failure, type Answer } from './operation.ts'
+
+/** Cursor paging, the same for every list. */
+export const paging = {
+  first: z.coerce.number().int().min(1).max(200).nullish().meta({ description: 'How many to answer at most; 50 when left out.' }),
+  after: z.string().max(200).nullish().meta({ description: 'The `nextCursor` of the page before.' }),
+}
+
+export function pageOf<T extends z.ZodType>(item: T, id: string) {
+  return z
+    .strictObject({ items: z.array(item), nextCursor: z.string().nullable().meta({ description: 'Null on the last page.' }) })
+    .meta({ id })
+}
+
+interface Paging {
+  readonly first?: number | null | undefined
+  readonly after?: string | null | undefined
+}
+
+/** One page of a list that is sorted by key. A cursor that this service did not make is refused. */
+export function page<T>(items: readonly T[], keyOf: (item: T) => string, { first, after }: Paging): Answer<{ items: T[]; nextCursor: string | null }> {
+  const size = first ?? 50
+  const start = after === null || after === undefined ? 0 : items.findIndex((item) => cursorOf(keyOf(item)) === after) + 1
+  if (start === 0 && after !== null && after !== undefined) {
+    return failure('invalidInput', [{ code: 'notAllowed', pointer: '/after', detail: 'is not a cursor of this list. Start again without it.' }])
+  }
+  const shown = items.slice(start, start + size)
+  const last = shown.at(-1)
+  return { ok: true, value: { items: shown, nextCursor: last !== undefined && start + size < items.length ? cursorOf(keyOf(last)) : null } }
+}
+
+function cursorOf(key: string): string {
+  return Buffer.from(key).toString('base64url')
+}
