@@ -34,7 +34,13 @@ function inForceAt(catalog: Catalog, layer: string, editions: readonly Edition[]
       jurisdiction === layer && isInForce(interval, asOf) && editions.some(({ publication, edition }) => publication === amends.publication && amends.editions.includes(edition)),
   )
   const superseded = new Set(current.flatMap(({ supersedes }) => supersedes))
-  return current.filter(({ amendment }) => !superseded.has(amendment))
+  return current.filter(({ amendment }) => !superseded.has(amendment)).toSorted(byDateThenId)
+}
+
+/** So that a chain reads the same whatever the files are called. */
+function byDateThenId(a: Amendment, b: Amendment): number {
+  if (a.effectiveFrom !== b.effectiveFrom) return a.effectiveFrom < b.effectiveFrom ? -1 : 1
+  return a.amendment < b.amendment ? -1 : 1
 }
 
 type Policy = 'prohibited' | 'moreStringentOnly' | 'permitted'
@@ -71,7 +77,11 @@ function competing(placed: readonly Placed[]): readonly CatalogProblem[] {
 }
 
 function touchTheSame(a: Modification, b: Modification): boolean {
-  if (targetOf(a) !== targetOf(b)) return false
-  if (a.kind !== 'substitution' || b.kind !== 'substitution') return a.kind === b.kind || a.kind === 'repeal' || b.kind === 'repeal'
-  return a.target.part === b.target.part
+  return targetOf(a) === targetOf(b) && (a.kind === 'repeal' || b.kind === 'repeal' || partOf(a) === partOf(b))
+}
+
+/** A renumbering changes where the limit stands, so it counts as the limit. */
+function partOf(modification: Modification): 'limit' | 'statement' | 'rule' {
+  if (modification.kind === 'substitution') return modification.target.part
+  return modification.kind === 'renumbering' ? 'limit' : 'rule'
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { date, editionId, editionName, jurisdictionId, publicationId, ruleId } from './identifier.ts'
+import { beginsBeforeItEnds } from './in-force.ts'
 import { instrument } from './jurisdiction.ts'
 import { bothSystems, comparator } from './limit.ts'
 import { outcome, reason, rule, ruleExample } from './rule.ts'
@@ -8,13 +9,18 @@ const modificationId = z.string().regex(/^[a-z0-9-]{1,20}$/)
 const locator = z.string().min(1).max(200)
 
 /** What is in force and is to change, in the same words as the rule; a mismatch refuses the load. */
-const amount = z.strictObject({ inchPound: bothSystems.inchPound.optional(), si: bothSystems.si.optional(), comparator: comparator.optional(), value: z.union([z.boolean(), z.string()]).optional(), values: z.array(z.string()).optional() })
+const oldLimit = z
+  .strictObject({
+    inchPound: bothSystems.inchPound.optional(), si: bothSystems.si.optional(), comparator: comparator.optional(),
+    value: z.union([z.boolean(), z.string()]).optional(), values: z.array(z.string()).optional(), proportion: z.string().optional(), table: ruleId.optional(),
+  })
+  .refine((old) => Object.keys(old).some((key) => key !== 'comparator'), { error: 'must state the amount or the values that are in force' })
 
 const limitSubstitution = z.strictObject({
   modification: modificationId,
   kind: z.literal('substitution'),
   target: z.strictObject({ rule: ruleId, part: z.literal('limit') }),
-  old: amount,
+  old: oldLimit,
   new: z.union([
     z.strictObject({ ...bothSystems, comparator: comparator.optional(), locator }),
     z.strictObject({ value: z.union([z.boolean(), z.string()]), comparator: comparator.optional(), locator }),
@@ -79,5 +85,5 @@ export const amendment = z.strictObject({
       }),
     )
     .min(1),
-})
+}).refine(beginsBeforeItEnds.holds, beginsBeforeItEnds.otherwise)
 export type Amendment = z.infer<typeof amendment>

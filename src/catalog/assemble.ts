@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { shapeProblems } from '../opening/shape-problems.ts'
 import { amendment } from './amendment.ts'
+import { building } from './building.ts'
 import type { Catalog, CatalogDocument, CatalogProblem } from './catalog.ts'
 import { digestOf } from './digest.ts'
 import { adoptions, jurisdiction } from './jurisdiction.ts'
@@ -11,7 +12,7 @@ import { rule } from './rule.ts'
 const release = z.strictObject({ release: z.string().regex(/^\d{4}\.\d+\.\d+$/), note: z.string().optional() })
 
 /** What a file holds is told by its first key. */
-const kinds = { rule, publication, jurisdiction, adoptions, amendment, parameter, table, caution, release } as const
+const kinds = { rule, publication, jurisdiction, adoptions, amendment, parameter, table, caution, release, building } as const
 type Kind = keyof typeof kinds
 type Entry<K extends Kind> = z.infer<(typeof kinds)[K]>
 
@@ -34,7 +35,7 @@ export function assembleCatalog(documents: readonly CatalogDocument[]): Assembly
   const problems: CatalogProblem[] = []
   const filed = Object.fromEntries(Object.keys(kinds).map((kind) => [kind, []])) as unknown as { [K in Kind]: Filed<K>[] }
   for (const document of sorted) problems.push(...file(document, filed))
-  return { catalog: catalogOf(filed, digestOf(sorted)), filed, problems: [...problems, ...duplicates(filed)] }
+  return { catalog: catalogOf(filed, digestOf(sorted.filter(({ content }) => kindOf(content) !== 'building'))), filed, problems: [...problems, ...duplicates(filed)] }
 }
 
 function file({ path, content }: CatalogDocument, filed: { [K in Kind]: Filed<K>[] }): readonly CatalogProblem[] {
@@ -65,6 +66,7 @@ function catalogOf(filed: FiledDocuments, digest: string): Catalog {
     parameters: byId(filed.parameter, ({ parameter: id }) => id),
     tables: byId(filed.table, ({ table: id }) => id),
     cautions: byId(filed.caution, ({ caution: id }) => id),
+    buildings: byId(filed.building, ({ building: id }) => id),
   }
 }
 

@@ -1,4 +1,5 @@
 import type { Amendment } from './amendment.ts'
+import type { Building } from './building.ts'
 import type { Adoption, Jurisdiction } from './jurisdiction.ts'
 import type { Publication } from './publication.ts'
 import type { Caution, Parameter, Table } from './reference.ts'
@@ -17,6 +18,7 @@ export interface Catalog {
   readonly parameters: ReadonlyMap<string, Parameter>
   readonly tables: ReadonlyMap<string, Table>
   readonly cautions: ReadonlyMap<string, Caution>
+  readonly buildings: ReadonlyMap<string, Building>
 }
 
 /** One file of the catalog, parsed from YAML or JSON but not yet checked. */

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { date, editionName, jurisdictionId, publicationId } from './identifier.ts'
+import { beginsBeforeItEnds } from './in-force.ts'
 
 /** A body of law-makers, and the one it lies within. */
 export const jurisdiction = z.strictObject({
@@ -30,7 +31,7 @@ export const adoption = z.strictObject({
   /** Exclusive; written even when open. */
   effectiveUntil: date.nullable(),
   instrument,
-})
+}).refine(beginsBeforeItEnds.holds, beginsBeforeItEnds.otherwise)
 export type Adoption = z.infer<typeof adoption>
 
 export const adoptions = z.strictObject({ adoptions: jurisdictionId, list: z.array(adoption).min(1) })

@@ -23,9 +23,11 @@ export const citation = {
   note: z.string().max(600).optional(),
 }
 
+export const unitSystem = z.enum(['inchPound', 'si']).meta({ id: 'UnitSystem' })
+
 /** An amount in both unit systems as printed, and the one that governs: 4 in is 101.6 mm, so it fails a bare 102 mm. */
 export const bothSystems = {
-  governing: z.enum(['inchPound', 'si']),
+  governing: unitSystem,
   inchPound: z.string().max(40),
   si: z.string().max(40),
   /** The step to which the other figure was rounded, where its own digits do not tell: "10 mm" for 6 in printed as 150 mm. */

@@ -1,11 +1,11 @@
-import { readQuantity } from '../units/quantity.ts'
 import type { Modification } from './amendment.ts'
 import type { CatalogCode, CatalogProblem } from './catalog.ts'
 import { digestOfText } from './digest.ts'
 import { limitText } from './limit-text.ts'
-import type { Comparator, Limit } from './limit.ts'
+import type { Limit } from './limit.ts'
 import { problemIn, targetOf, type Placed } from './placed-modification.ts'
 import { chainStepOf, type ChainStep, type RepealedRule, type ResolvedRule } from './rule-set.ts'
+import { isAtLeastAsStrict } from './strictness.ts'
 
 type Rules = ReadonlyMap<string, ResolvedRule>
 
@@ -65,8 +65,8 @@ function substitute(current: ResolvedRule, placed: Placed, modification: OfKind<
   if (differing) return stale(placed, `${differing[0]} ${JSON.stringify(differing[1])}`, limitText(current.limit, current.comparator))
   const { comparator = current.comparator, ...amount } = replaced
   const limit: Limit = { ...citationOf(current.limit), ...amount, evidence: 'primary' }
-  if (onlyMoreStringent && isLessStringent(current, limit, comparator)) {
-    return refuse(placed, 'lessStringent', `An outer jurisdiction allows only stricter limits, and ${limitText(limit, comparator)} is less strict than ${limitText(current.limit, current.comparator)}.`)
+  if (onlyMoreStringent && !isAtLeastAsStrict({ limit, comparator }, current)) {
+    return refuse(placed, 'lessStringent', `An outer jurisdiction allows only stricter limits, and "${limitText(limit, comparator)}" is not shown to be as strict as "${limitText(current.limit, current.comparator)}".`)
   }
   const step = stepOf(placed, 'substitution', { locator: replaced.locator, old: limitText(current.limit, current.comparator), new: limitText(limit, comparator) })
   return change(current, step, (resolved) => ({ ...resolved, limit, comparator }))
@@ -79,17 +79,6 @@ function citationOf({ publication, editions, lastReviewed }: Limit) {
 
 function sameValue(a: unknown, b: unknown): boolean {
   return JSON.stringify(a) === JSON.stringify(b)
-}
-
-const floors: readonly Comparator[] = ['notLessThan', 'moreThan']
-const ceilings: readonly Comparator[] = ['notMoreThan', 'lessThan']
-
-function isLessStringent({ limit, comparator }: ResolvedRule, next: Limit, nextComparator: Comparator): boolean {
-  const [was, is] = [limit, next].map((one) => ('inchPound' in one ? readQuantity(one[one.governing])?.amount : undefined))
-  if (was === undefined || is === undefined) return false
-  if (floors.includes(comparator)) return !floors.includes(nextComparator) || is < was || (is === was && comparator === 'moreThan' && nextComparator === 'notLessThan')
-  if (ceilings.includes(comparator)) return !ceilings.includes(nextComparator) || is > was || (is === was && comparator === 'lessThan' && nextComparator === 'notMoreThan')
-  return false
 }
 
 function stepOf({ amendment, modification }: Placed, action: ChainStep['action'], detail: Partial<ChainStep>): ChainStep {

@@ -49,15 +49,16 @@ export function resolveRules(catalog: Catalog, place: Place): Checked<RuleSet, R
   }
 }
 
-/** From the outermost layer to the asked one; a place not in the catalog is resolved at the nearest layer that is. */
-export function pathTo(catalog: Catalog, jurisdiction: string | null): readonly string[] | undefined {
+/** From the outermost layer to the asked one; a place not in the catalog is resolved at the nearest layer that is. A circle has no path. */
+export function pathTo(catalog: Catalog, jurisdiction: string | null, below: readonly string[] = []): readonly string[] | undefined {
   if (jurisdiction === null) return []
+  if (below.includes(jurisdiction)) return undefined
   const known = catalog.jurisdictions.get(jurisdiction)
   if (!known) {
     const outer = jurisdiction.slice(0, Math.max(0, jurisdiction.lastIndexOf('-')))
-    return outer === '' ? undefined : pathTo(catalog, outer)
+    return outer === '' ? undefined : pathTo(catalog, outer, below)
   }
-  const above = known.within === null ? [] : pathTo(catalog, known.within)
+  const above = pathTo(catalog, known.within, [...below, jurisdiction])
   return above && [...above, jurisdiction]
 }
 
@@ -87,7 +88,8 @@ function adoptedIn(catalog: Catalog, path: readonly string[], { asOf, publicatio
   return []
 }
 
-function editionsById(catalog: Catalog) {
+/** The editions that can govern a building: codes and standards, by edition id. */
+export function editionsById(catalog: Catalog) {
   const codes = [...catalog.publications.values()].filter(({ kind }) => kind === 'modelCode' || kind === 'standard')
   return new Map(codes.flatMap(({ publication, editions }) => editions.map(({ edition }) => [editionIdOf(publication, edition), { publication, edition }] as const)))
 }
@@ -100,34 +102,40 @@ export function withReferences(catalog: Catalog, { publication, edition }: { pub
 export function publishedRules(catalog: Catalog, base: Base, asOf: string): readonly ResolvedRule[] {
   return [...catalog.rules.values()].flatMap((rule) => {
     if (rule.status !== 'inForce') return []
-    const limit = rule.force === 'mandatory' ? mandatoryLimit(rule, base) : newestLimit(catalog, rule, asOf)
-    return limit ? [{ rule, limit, comparator: limit.comparator ?? rule.check.comparator, chain: chainOf(catalog, rule, limit, base) }] : []
+    const issue = rule.force === 'mandatory' ? mandatoryLimit(rule, base) : newestLimit(catalog, rule, asOf)
+    return issue ? [{ rule, limit: issue.limit, comparator: issue.limit.comparator ?? rule.check.comparator, chain: chainOf(catalog, rule, issue, base) }] : []
   })
 }
 
+/** A limit, and the one of its editions that counts. */
+interface Issue {
+  readonly limit: Limit
+  readonly edition: string | null
+}
+
 /** The limit of the adopted edition or of a standard it brings. With nothing adopted the last one listed stands in, and is not judged. */
-function mandatoryLimit(rule: Rule, { editions }: Base): Limit | undefined {
-  if (editions.length === 0) return rule.limits.at(-1)
+function mandatoryLimit(rule: Rule, { editions }: Base): Issue | undefined {
+  const last = rule.limits.at(-1)
+  if (editions.length === 0) return last && { limit: last, edition: last.editions.at(-1) ?? null }
   for (const { publication, edition } of editions) {
     const limit = rule.limits.find((one) => one.publication === publication && one.editions.includes(edition))
-    if (limit) return limit
+    if (limit) return { limit, edition }
   }
   return undefined
 }
 
 /** Trade notes and guides recommend from the day they are issued; the newest on the date counts. */
-function newestLimit(catalog: Catalog, rule: Rule, asOf: string): Limit | undefined {
-  const issued = rule.limits.flatMap((limit) => {
-    const dates = limit.editions.map((edition) => catalog.publications.get(limit.publication)?.editions.find((one) => one.edition === edition)?.issued ?? '9999')
-    const newest = dates.filter((one) => one <= asOf).toSorted().at(-1)
-    return newest === undefined ? [] : [{ limit, newest }]
-  })
-  return issued.toSorted((a, b) => (a.newest < b.newest ? 1 : -1))[0]?.limit
+function newestLimit(catalog: Catalog, rule: Rule, asOf: string): Issue | undefined {
+  const issues = rule.limits.flatMap((limit) => limit.editions.map((edition) => ({ limit, edition, issued: issuedOn(catalog, limit.publication, edition) })))
+  return issues.filter(({ issued }) => issued <= asOf).toSorted((a, b) => b.issued.localeCompare(a.issued))[0]
 }
 
-function chainOf(catalog: Catalog, rule: Rule, limit: Limit, base: Base): readonly ChainStep[] {
+function issuedOn(catalog: Catalog, publication: string, edition: string): string {
+  return catalog.publications.get(publication)?.editions.find((one) => one.edition === edition)?.issued ?? '9999'
+}
+
+function chainOf(catalog: Catalog, rule: Rule, { limit, edition }: Issue, base: Base): readonly ChainStep[] {
   const kind = catalog.publications.get(limit.publication)?.kind
-  const edition = base.editions.find(({ publication }) => publication === limit.publication)?.edition ?? limit.editions.at(-1) ?? null
   const layer = rule.force !== 'mandatory' ? 'practice' : kind === 'standard' ? 'standard' : 'modelCode'
   const published = chainStepOf({ layer, action: 'published', publication: limit.publication, edition, locator: limit.locator, readIn: limit.readIn ?? null })
   if (!base.adoption || rule.force !== 'mandatory') return [published]

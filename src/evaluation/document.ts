@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { instrument } from '../catalog/jurisdiction.ts'
-import { comparator, evidence } from '../catalog/limit.ts'
+import { comparator, evidence, unitSystem } from '../catalog/limit.ts'
 import { force, outcome, part, reason } from '../catalog/rule.ts'
 import { chainStep } from '../catalog/rule-set.ts'
 import { holdPointId } from '../opening/hold-points.ts'
@@ -20,7 +20,7 @@ const measured = z
 const required = z
   .strictObject({
     text: text.meta({ description: 'The limit in a few words.' }),
-    governing: z.enum(['inchPound', 'si']).nullable().meta({ description: 'Which of the two figures is compared.' }),
+    governing: unitSystem.nullable().meta({ description: 'Which of the two figures is compared.' }),
     inchPound: text.nullable(),
     si: text.nullable(),
     values: z.array(text).meta({ description: 'Allowed or barred values, where the limit is not an amount.' }),

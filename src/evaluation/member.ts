@@ -55,6 +55,7 @@ export function undecided(reason: Reason | null, measured: Finding['measured']):
 }
 
 function measuredOf({ value, text }: Reading): Finding['measured'] {
+  if (typeof value === 'boolean') return { text: value ? 'yes' : 'no', inchPound: null, si: null, nanometres: null }
   if (typeof value !== 'object') return { text, inchPound: null, si: null, nanometres: null }
   return { text, ...bothTexts(value), nanometres: value.dimension === 'length' ? value.amount : null }
 }

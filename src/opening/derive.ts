@@ -50,12 +50,14 @@ function derivedAt(given: Facts, { from, value }: Derivation, end: number): Read
   const readings = from.map((path) => given.get(path)?.[end])
   const values = readings.flatMap((reading) => (reading ? [reading.value] : []))
   const derived = values.length === from.length ? value(values) : undefined
-  return derived === undefined ? undefined : { value: derived, text: textOf(derived), derivedFrom: from }
+  if (derived === undefined) return undefined
+  const resolution = typeof derived === 'object' && derived.dimension === 'length' ? readings.reduce((sum, reading) => sum + (reading?.resolution ?? 0), 0) : 0
+  return { value: derived, text: textOf(derived), derivedFrom: from, ...(resolution > 0 ? { resolution } : {}) }
 }
 
 function merged(given: Reading | undefined, derived: Reading | undefined): Reading | undefined {
   if (!given || !derived) return given ?? derived
-  return same(given.value, derived.value) ? given : { ...given, conflictsWith: derived.derivedFrom ?? [] }
+  return agree(given, derived) ? given : { ...given, conflictsWith: derived.derivedFrom ?? [] }
 }
 
 function presence(fact: string, height: string): Derivation {
@@ -71,8 +73,19 @@ function edgeAt(projection: number): string {
   return projection > 0 ? 'pastFace' : 'shortOfFace'
 }
 
-function same(a: FactValue, b: FactValue): boolean {
-  return typeof a === 'object' && typeof b === 'object' ? a.amount === b.amount : a === b
+/** Amounts agree as far as the tapes can tell, and as far as the given figure is printed: 2.67 sq ft is 16 in by 24 in. */
+function agree(given: Reading, derived: Reading): boolean {
+  if (typeof given.value !== 'object' || typeof derived.value !== 'object') return given.value === derived.value
+  const slack = (given.resolution ?? 0) + (derived.resolution ?? 0) + (given.value.dimension === 'length' ? 0 : printedSlack(given.text, given.value.amount))
+  return Math.abs(given.value.amount - derived.value.amount) <= slack
+}
+
+/** Half a step of the last printed digit; of a fraction, what floating arithmetic may add. */
+function printedSlack(text: string, amount: number): number {
+  const number = /^\s*(\d*\.?\d+)(?![\d./ ]*\/)/.exec(text)?.[1]
+  if (number === undefined) return amount * 1e-9
+  const decimals = number.split('.')[1]?.length ?? 0
+  return amount * (10 ** -decimals / 2 / Number(number) + 1e-9)
 }
 
 function textOf(value: FactValue): string {

@@ -23,17 +23,24 @@ function settle(document: unknown, shape: readonly Problem[]): { opening: Openin
   const known = isRecord(document) ? (document as Partial<OpeningInput>) : {}
   const problems: Problem<DescriptionCode>[] = []
   const defaults = defaultsOf(known, problems)
-  const misshapen = new Set(shape.map(({ pointer }) => pointer))
+  const misshapen = new Set(shape.flatMap(({ pointer }) => partsOf(pointer)))
+  const unitMisread = misshapen.has('/lengthUnit')
   const settled = new Map<string, Readings>()
   for (const [path, definition] of facts) {
-    const pointer = path.split('.')
-    const wire = at(document, pointer)
-    if (wire === null || wire === undefined || [...misshapen].some((bad) => touches(bad, pointerOf(pointer)))) continue
-    const readings = settleFact(definition, wire, pointer, defaults)
-    problems.push(...[...new Set(readings)].flatMap((reading) => (reading?.ok === false ? reading.problems : [])))
-    settled.set(path, readings.map((reading) => (reading?.ok ? reading.value : undefined)))
+    const keys = path.split('.')
+    const wire = at(document, keys)
+    if (wire === null || wire === undefined || misshapen.has(pointerOf(keys))) continue
+    const readings = settleFact(definition, wire, keys, defaults)
+    const wrong = [...new Set(readings)].flatMap((reading) => (reading?.ok === false ? reading.problems : []))
+    problems.push(...wrong.filter(({ code }) => !(unitMisread && definition.dimension === 'length' && code === 'unitMissing')))
+    if (readings.some((reading) => reading?.ok)) settled.set(path, readings.map((reading) => (reading?.ok ? reading.value : undefined)))
   }
   return { opening: openingOf(known, settled), problems }
+}
+
+/** A pointer and all that it lies in, so that nothing is settled out of a part that is misshapen. */
+function partsOf(pointer: string): readonly string[] {
+  return pointer.split('/').map((_, index, keys) => keys.slice(0, index + 1).join('/'))
 }
 
 /** One fact as one reading, or as [left, right]; a single value of a fact with ends means both. */
@@ -62,10 +69,6 @@ function openingOf({ reference, basis, lengthUnit }: Partial<OpeningInput>, sett
     unitSystem: lengthUnit === 'mm' ? 'si' : 'inchPound',
     facts: derive(settled),
   }
-}
-
-function touches(bad: string, pointer: string): boolean {
-  return pointer === bad || pointer.startsWith(`${bad}/`) || bad.startsWith(`${pointer}/`)
 }
 
 function at(document: unknown, path: readonly string[]): unknown {

@@ -26,15 +26,18 @@ export interface FactDefinition extends Seen {
 export const factRegistry = z.registry<FactDefinition>()
 
 const lengthWire = z
-  .union([
-    z.string().max(60),
-    z.number(),
-    z.strictObject({
-      value: z.union([z.number(), z.string().max(60)]),
-      unit: z.enum(['[in_i]', '[ft_i]', 'in', 'ft', 'mm', 'cm', 'm']),
-      resolution: z.number().positive().optional().meta({ description: 'What the tape can tell, in the same unit.' }),
-    }),
-  ])
+  .union(
+    [
+      z.string().max(60),
+      z.number(),
+      z.strictObject({
+        value: z.union([z.number(), z.string().max(60)]),
+        unit: z.enum(['[in_i]', '[ft_i]', 'in', 'ft', 'mm', 'cm', 'm']),
+        resolution: z.number().positive().optional().meta({ description: 'What the tape can tell, in the same unit.' }),
+      }),
+    ],
+    { error: 'a length such as "3 7/8 in", "4 ft 6 in" or "98 mm"' },
+  )
   .meta({
     id: 'LengthInput',
     title: 'Length',
@@ -42,12 +45,12 @@ const lengthWire = z
   })
 
 const quantityWire = z
-  .string()
+  .string({ error: 'a text with an amount and its unit, such as "15 deg", "3:12", "40 psf" or "115 mph"' })
   .max(60)
   .meta({ id: 'QuantityInput', title: 'Quantity', description: 'An amount with its unit: "15 deg", "3:12", "40 psf", "115 mph".' })
 
 const sectionWire = z
-  .string()
+  .string({ error: 'a text with legs and thickness, such as "L5x3-1/2x5/16"' })
   .max(60)
   .meta({ id: 'SectionInput', title: 'Angle section', description: 'Legs and thickness: "L5x3-1/2x5/16", "2L6x3-1/2x5/16", "L127x89x7.9".' })
 

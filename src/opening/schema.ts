@@ -15,10 +15,10 @@ import { wall } from './parts/wall.ts'
  */
 export const openingSchema = z
   .strictObject({
-    reference: z.string().max(200).optional().meta({ description: "The caller's own mark for the opening." }),
-    basis: z.enum(['asDesigned', 'asBuilt']).optional().meta({ description: 'Whether the facts come from drawings or from the wall.' }),
-    lengthUnit: z.enum(['in', 'mm']).optional().meta({ description: 'The unit of every length that is written without one.' }),
-    lengthResolution: z.string().max(60).optional().meta({ description: 'What the tape can tell, for every measured length: "1/16 in".' }),
+    reference: z.string().max(200).nullish().meta({ description: "The caller's own mark for the opening." }),
+    basis: z.enum(['asDesigned', 'asBuilt']).nullish().meta({ description: 'Whether the facts come from drawings or from the wall.' }),
+    lengthUnit: z.enum(['in', 'mm']).nullish().meta({ description: 'The unit of every length that is written without one.' }),
+    lengthResolution: z.string().max(60).nullish().meta({ description: 'What the tape can tell, for every measured length: "1/16 in".' }),
     opening: geometry,
     wall: wall.nullish(),
     head: head.nullish(),

@@ -1,6 +1,5 @@
-import type { Quantity } from '../units/quantity.ts'
-import { readQuantity } from '../units/quantity.ts'
-import { unitsOf } from '../units/dimension.ts'
+import { quantityExamples, readQuantity, type Quantity } from '../units/quantity.ts'
+import { plainDigits } from '../units/number-text.ts'
 import { lengthAdvice, readLength, type LengthUnit } from '../units/length-text.ts'
 import { inchText, millimetreText, quantityText } from '../units/quantity-text.ts'
 import type { FactDefinition } from './fact.ts'
@@ -35,17 +34,25 @@ function settleSection(text: string, path: Path): Settled {
 }
 
 function settleLength(definition: FactDefinition, wire: LengthWire, path: Path, defaults: Defaults): Settled {
-  const text = typeof wire === 'object' ? `${wire.value} ${wire.unit}` : String(wire)
-  const length = readLength(text, defaults.lengthUnit)
-  if (!length.ok) return refusal(length.reason, path, `"${text}" ${lengthAdvice(length)}`)
-  const resolution = typeof wire === 'object' && wire.resolution !== undefined ? readLength(`${wire.resolution} ${wire.unit}`) : undefined
-  const tape = resolution?.ok ? resolution.nanometres : defaults.resolution
+  const written = (typeof wire === 'object' ? `${digits(wire.value)} ${wire.unit}` : digits(wire)).trim()
+  const length = readLength(written, defaults.lengthUnit)
+  if (!length.ok) return refusal(length.reason, path, `"${written}" ${lengthAdvice(length)}`)
+  const bare = defaults.lengthUnit !== undefined && !readLength(written).ok
+  const text = bare ? `${written} ${defaults.lengthUnit ?? ''}` : written
+  const tape = resolutionOf(wire) ?? defaults.resolution
   const value = { dimension: 'length', amount: length.nanometres } as const
-  return believable(definition, value, withUnit(text, defaults), path) ?? reading({ value, text: withUnit(text, defaults), ...(tape === undefined ? {} : { resolution: tape }) })
+  const advice = bare ? ` A bare number takes the lengthUnit of the document, here ${defaults.lengthUnit ?? ''}.` : ' Check the number and its unit.'
+  return believable(definition, value, text, path, advice) ?? reading({ value, text, ...(tape === undefined ? {} : { resolution: tape }) })
 }
 
-function withUnit(text: string, { lengthUnit }: Defaults): string {
-  return readLength(text).ok ? text.trim() : `${text.trim()} ${lengthUnit ?? ''}`.trim()
+function resolutionOf(wire: LengthWire): number | undefined {
+  if (typeof wire !== 'object' || wire.resolution === undefined) return undefined
+  const tape = readLength(`${digits(wire.resolution)} ${wire.unit}`)
+  return tape.ok ? tape.nanometres : undefined
+}
+
+function digits(value: string | number): string {
+  return typeof value === 'number' ? plainDigits(value) : value
 }
 
 function settleQuantity(definition: FactDefinition, wire: string | number, path: Path): Settled {
@@ -54,17 +61,16 @@ function settleQuantity(definition: FactDefinition, wire: string | number, path:
   const dimension = definition.dimension ?? 'count'
   if (value?.dimension !== dimension) {
     const bare = value?.dimension === 'count'
-    return refusal(bare ? 'unitMissing' : 'unreadable', path, `"${text}" ${bare ? 'has no unit' : 'cannot be read here'}. Write the number with one of: ${unitsOf(dimension).join(', ')}`)
+    return refusal(bare ? 'unitMissing' : 'unreadable', path, `"${text}" ${bare ? 'has no unit' : 'cannot be read here'}. Write it like ${quantityExamples[dimension]}`)
   }
-  return believable(definition, value, text, path) ?? reading({ value, text })
+  return believable(definition, value, text, path, '') ?? reading({ value, text })
 }
 
 /** Refuses what no wall has, so that inches read as millimetres do not pass for a tiny window. */
-function believable(definition: FactDefinition, value: Quantity, text: string, path: Path): Settled | undefined {
+function believable(definition: FactDefinition, value: Quantity, text: string, path: Path, advice: string): Settled | undefined {
   const [least, greatest] = (definition.between ?? []).map((bound) => readQuantity(bound)?.amount)
   if (least === undefined || greatest === undefined || (value.amount >= least && value.amount <= greatest)) return undefined
   const shown = value.dimension === 'length' ? `${inchText(value.amount)} (${millimetreText(value.amount)})` : quantityText(value, 'inchPound')
-  const advice = value.dimension === 'length' ? ' Check the unit: a bare number takes the lengthUnit of the document.' : ''
   return refusal('notBelievable', path, `"${text}" is ${shown}, outside ${definition.between?.join(' to ') ?? ''} for ${definition.title.toLowerCase()}.${advice}`)
 }
 

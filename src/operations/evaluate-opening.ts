@@ -13,7 +13,7 @@ const around = {
 }
 const input = z.strictObject({ opening: openingSchema, ...around }).meta({ id: 'EvaluationRequest' })
 /** The opening is read by its own parser, which also settles lengths, so that all problems are told at once. */
-const unread = z.strictObject({ opening: z.unknown(), ...around })
+const unread = z.strictObject({ opening: z.unknown().optional(), ...around })
 
 export const evaluateOpening: Operation<typeof input, typeof evaluation> = {
   name: 'evaluateOpening',

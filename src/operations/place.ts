@@ -12,8 +12,7 @@ export const place = {
   publication: publicationId.nullish().meta({ description: 'Which code is meant where several are adopted: "irc" for one- and two-family dwellings, "ibc" for other buildings.' }),
 }
 
-const schema = z.object(place)
-export type Place = z.output<typeof schema>
+export type Place = z.output<z.ZodObject<typeof place>>
 
 export function resolvePlace({ catalog, now }: Dependencies, { jurisdiction, asOf, edition, publication }: Place): Answer<RuleSet> {
   if (!jurisdiction && !edition) {

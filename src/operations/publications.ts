@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
-import { editionIdOf, publicationId } from '../catalog/identifier.ts'
+import { editionIdOf } from '../catalog/identifier.ts'
 import { publication, type Publication } from '../catalog/publication.ts'
 import { defineOperation, notFound } from './operation.ts'
 import { page, pageOf, paging } from './page.ts'
@@ -34,7 +34,7 @@ export const readPublication = defineOperation({
   name: 'readPublication',
   summary: 'Read one publication',
   description: 'A publication with its editions and the standards that they bring with them.',
-  input: z.strictObject({ publication: publicationId }),
+  input: z.strictObject({ publication: z.string().max(200) }),
   output: view,
   answer: ({ catalog }, { publication: id }) => {
     const found = catalog.publications.get(id)

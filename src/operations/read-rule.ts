@@ -1,5 +1,4 @@
 import { z } from 'zod'
-import { ruleId } from '../catalog/identifier.ts'
 import type { RuleSet } from '../catalog/rule-set.ts'
 import { defineOperation, notFound } from './operation.ts'
 import { place, resolvePlace } from './place.ts'
@@ -9,7 +8,7 @@ export const readRule = defineOperation({
   name: 'readRule',
   summary: 'Read one rule',
   description: 'A rule with its history by edition, its sources and those that disagree, and, for a jurisdiction and date, the value in force with its chain.',
-  input: z.strictObject({ rule: ruleId, ...place }),
+  input: z.strictObject({ rule: z.string().max(200), ...place }),
   output: ruleDetail,
   answer: (deps, { rule: id, ...where }) => {
     const resolved = where.jurisdiction || where.edition ? resolvePlace(deps, where) : undefined

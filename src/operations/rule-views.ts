@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { conditionText } from '../catalog/condition-text.ts'
 import { limitText, tradeUnits } from '../catalog/limit-text.ts'
-import { comparator, evidence, type Limit } from '../catalog/limit.ts'
+import { comparator, evidence, unitSystem, type Limit } from '../catalog/limit.ts'
 import { chainStep, type ResolvedRule } from '../catalog/rule-set.ts'
 import { force, outcome, part, type Rule } from '../catalog/rule.ts'
 import { holdPointId } from '../opening/hold-points.ts'
@@ -29,7 +29,7 @@ const limitView = z
     locator: text,
     comparator,
     text: text.meta({ description: 'The limit in a few words.' }),
-    governing: z.enum(['inchPound', 'si']).nullable(),
+    governing: unitSystem.nullable(),
     inchPound: text.nullable(),
     si: text.nullable(),
     evidence,

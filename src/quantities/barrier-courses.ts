@@ -4,10 +4,12 @@ import { defineQuantity } from './define.ts'
 import { choiceIs, combined, fact, limit, optional, orElse, parameter, result, type Need } from './need.ts'
 
 const sheet = choiceIs('barrier.kind', 'no15Felt', 'buildingPaper', 'buildingWrap')
+const felt = choiceIs('barrier.kind', 'no15Felt')
+const paperOrWrap = choiceIs('barrier.kind', 'buildingPaper', 'buildingWrap')
 const widthOfPaper = onlyWhere(choiceIs('barrier.kind', 'no15Felt', 'buildingPaper'), parameter('barrier.roll-width'))
 
-const lap = greatest(limit('barrier.horizontal-lap'), fact.amount('barrier.horizontalLap'))
-const endLap = optional(greatest(limit('barrier.vertical-lap'), fact.amount('barrier.verticalLap')))
+const lap = lapOf('barrier.horizontal-lap', 'barrier.horizontalLap')
+const endLap = optional(lapOf('barrier.vertical-lap', 'barrier.verticalLap'))
 
 /** Height of wall that the barrier covers at this opening. */
 const wallHeight: Need<number> = orElse(
@@ -27,7 +29,7 @@ export const barrierCourses = defineQuantity({
   dimension: 'count',
   formula: '1 + ⌈(height − roll width) / (roll width − lap)⌉',
   appliesTo: sheet,
-  needs: { kind: fact.choice('barrier.kind'), height: wallHeight, roll: optional(widthOfPaper), lap, endLap },
+  needs: { height: wallHeight, roll: optional(widthOfPaper), lap, endLap },
   compute: ({ height, roll, lap, endLap }) => {
     if (roll === undefined) return { reason: 'methodDoesNotHold', why: 'Wraps come in rolls of many widths; count the courses from the roll on site.' }
     if (lap >= roll) return { reason: 'methodDoesNotHold', why: 'The lap is as wide as the roll.' }
@@ -54,3 +56,8 @@ export const barrierLapLength = defineQuantity({
     steps: [`${courses - 1} × ${exactLengthText(lap)} = ${exactLengthText((courses - 1) * lap)}`],
   }),
 })
+
+/** Felt has a rule of its own; from 2018 on editions differ on which other sheets are bound. */
+function lapOf(rule: string, described: string): Need<number> {
+  return greatest(onlyWhere(felt, limit(rule)), onlyWhere(paperOrWrap, limit(`${rule}-other`)), fact.amount(described))
+}

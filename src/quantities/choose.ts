@@ -1,4 +1,4 @@
-import type { Need } from './need.ts'
+import type { Found, Need } from './need.ts'
 
 /** The greatest of those that are known; unknown only while none is. */
 export const greatest = (...wanted: readonly Need<number>[]): Need<number> => best(wanted, (value, other) => value > other)
@@ -24,7 +24,7 @@ export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T>
     find: (inputs) => {
       const holds = condition.find(inputs)
       if (!holds.known) return holds
-      return holds.value ? wanted.find(inputs) : { known: false, missing: [] }
+      return holds.value ? alsoUsing(holds, wanted.find(inputs)) : { known: false, missing: [] }
     },
   }
 }
@@ -42,4 +42,9 @@ export function positive(wanted: Need<number>): Need<number> {
 /** A value to go on with where nobody gave one; always the second of an `orElse`, which says it. */
 export function taken<T>(value: T): Need<T> {
   return { find: () => ({ known: true, value, used: [], sources: [], assumptions: [] }) }
+}
+
+function alsoUsing<T>(holds: Extract<Found<boolean>, { known: true }>, given: Found<T>): Found<T> {
+  if (!given.known) return given
+  return { ...given, used: [...holds.used, ...given.used], sources: [...holds.sources, ...given.sources], assumptions: [...holds.assumptions, ...given.assumptions] }
 }

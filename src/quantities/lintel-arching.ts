@@ -5,7 +5,7 @@ import { confirmed, lintelTextbook } from './lintel-sources.ts'
 import { combined, fact, limit, parameter, result, together, type Need } from './need.ts'
 
 export const arches = 'arches'
-export const doesNotArch = 'does not arch'
+const doesNotArch = 'does not arch'
 
 /** One thing that has to hold for the brick to arch, and how it stands here. */
 interface Condition {

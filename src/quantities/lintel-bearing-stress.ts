@@ -4,17 +4,9 @@ import { defineQuantity } from './define.ts'
 import { bearing, onLooseAngle } from './lintel-needs.ts'
 import { angleOverOpening } from './lintel-section.ts'
 import { confirmed } from './lintel-sources.ts'
-import { fact, optional, result } from './need.ts'
-import type { Source } from './source.ts'
+import { fact, optional, parameter, result } from './need.ts'
 
 const squareMetre_mm2 = 1e6
-
-const triangularPressure: Source = {
-  title: 'UFC 3-310-05A Masonry Structural Design for Buildings',
-  locator: 'lintel design example',
-  evidence: 'primary',
-  readIn: 'http://buildingcriteria1.tpub.com/ufc_3_310_05a/ufc_3_310_05a0073.htm',
-}
 
 /** Pressure of the lintel on the brick beside the opening, averaged over the shorter bearing, in pascals. */
 export const lintelBearingStress = defineQuantity({
@@ -45,11 +37,10 @@ export const lintelBearingStressPeak = defineQuantity({
   part: 'head',
   dimension: 'stress',
   structural: true,
-  formula: '2 × average pressure, for a pressure that falls to nothing at the end of the lintel',
-  sources: [triangularPressure],
+  formula: 'average pressure × ratio of peak to average',
   appliesTo: onLooseAngle,
-  needs: { average: result('lintel.bearing-stress') },
-  compute: ({ average }) => ({ value: 2 * average, steps: [`2 × ${text('stress', average)} = ${text('stress', 2 * average)}`], notes: [confirmed] }),
+  needs: { average: result('lintel.bearing-stress'), peak: parameter('lintel.bearing-pressure-peak') },
+  compute: ({ average, peak }) => ({ value: peak * average, steps: [`${peak} × ${text('stress', average)} = ${text('stress', peak * average)}`], notes: [confirmed] }),
 })
 
 /** A force in newtons over a length and a width in nm, in pascals. */

@@ -16,8 +16,14 @@ export const lintelLength = defineQuantity({
     const length = clear + 2 * bearing
     return {
       value: length,
-      steps: [`${exactLengthText(clear)} + 2 × ${exactLengthText(bearing)} = ${exactLengthText(length)}, that is ${feetInchesText(length)}`],
+      steps: [`${exactLengthText(clear)} + 2 × ${exactLengthText(bearing)} = ${orderText(length)}`],
       notes: ['Both ends have the required bearing only when the lintel is set dead center; a longer one leaves room to shift it.'],
     }
   },
 })
+
+/** With feet and inches too, as lintels are ordered, where a tape in inches shows the length. */
+function orderText(length: number): string {
+  const text = exactLengthText(length)
+  return text.endsWith(' in') ? `${text}, that is ${feetInchesText(length)}` : text
+}

@@ -37,13 +37,13 @@ export const lintelLightestAngle = defineQuantity({
     allowed: result('lintel.deflection-limit'),
     allowable: parameter('steel.allowable-bending-stress'),
     modulus: parameter('steel.elastic-modulus'),
-    leastLeg: orElse(limit('lintel.minimum-horizontal-leg'), taken(0), 'No least flat leg is in force; narrow ones are looked at too.'),
-    leastThickness: orElse(limit('lintel.minimum-thickness'), taken(0), 'No least steel thickness is in force; thin ones are looked at too.'),
+    leastLeg: orElse(limit('lintel.horizontal-leg'), taken(0), 'No least flat leg is in force; narrow ones are looked at too.'),
+    leastThickness: orElse(limit('lintel.thickness'), taken(0), 'No least steel thickness is in force; thin ones are looked at too.'),
   },
   compute: ({ sections, leastLeg, leastThickness, loadAbove, ...demand }) => {
     if (loadAbove) return otherLoad
     const seatsBrick = ({ horizontalLeg, thickness }: Angle) => horizontalLeg >= leastLeg && thickness >= leastThickness
-    const lightest = [...anglesOf(sections).values()].find((angle) => seatsBrick(angle) && Math.max(...used(angle, demand)) <= 1)
+    const lightest = anglesOf(sections).find((angle) => seatsBrick(angle) && Math.max(...used(angle, demand)) <= 1)
     if (!lightest) return { reason: 'outsidePrescriptive', why: 'No single angle of the table carries the brick over this span; the support needs a licensed professional.' }
     const [stress, deflection] = used(lightest, demand)
     return {

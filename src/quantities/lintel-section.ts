@@ -1,5 +1,5 @@
 import type { Table } from '../catalog/reference.ts'
-import { readNumber, timesToNearest, toNumber } from '../units/number-text.ts'
+import { readLength } from '../units/length-text.ts'
 import { readQuantity } from '../units/quantity.ts'
 import { combined, fact, optional, table, type Need } from './need.ts'
 
@@ -16,21 +16,39 @@ export interface Angle {
 
 type Row = Table['rows'][number]
 
-/** Tables are read once: an evaluation looks an angle up several times. */
-const anglesRead = new WeakMap<Table, ReadonlyMap<string, Angle>>()
+interface Sections {
+  readonly lightestFirst: readonly Angle[]
+  readonly bySpelling: ReadonlyMap<string, Angle>
+}
 
-/** Every angle of a table of sections by its spelling, the lightest first. */
-export function anglesOf(sections: Table): ReadonlyMap<string, Angle> {
-  const ready = anglesRead.get(sections) ?? new Map(sections.rows.map(angleOf).sort((a, b) => a.mass - b.mass).map((angle) => [angle.section, angle]))
-  anglesRead.set(sections, ready)
+/** Tables are read once: an evaluation looks an angle up several times. */
+const read = new WeakMap<Table, Sections>()
+
+/** Every angle of a table of sections, the lightest first. */
+export function anglesOf(sections: Table): readonly Angle[] {
+  return sectionsOf(sections).lightestFirst
+}
+
+/** The angle of that spelling, in inches or millimeters; a pair, "2L6x4x3/8", has twice the stiffness, strength and mass of one. */
+export function findAngle(sections: Table, section: string): Angle | undefined {
+  const pair = /^(\d)(L.*)$/.exec(section)
+  const one = sectionsOf(sections).bySpelling.get(pair?.[2] ?? section)
+  return one && pair ? several(one, Number(pair[1]), section) : one
+}
+
+function sectionsOf(table: Table): Sections {
+  const ready = read.get(table) ?? readSections(table)
+  read.set(table, ready)
   return ready
 }
 
-/** The angle of that spelling; a pair, "2L6x4x3/8", has twice the stiffness, strength and mass of one. */
-export function findAngle(sections: Table, section: string): Angle | undefined {
-  const pair = /^(\d)(L.*)$/.exec(section)
-  const one = anglesOf(sections).get(pair?.[2] ?? section)
-  return one && pair ? several(one, Number(pair[1]), section) : one
+function readSections({ rows }: Table): Sections {
+  const angles = rows.map(angleOf)
+  const metric = rows.flatMap((row, index) => (angles[index] ? [[String(row['metric']), angles[index]] as const] : []))
+  return {
+    lightestFirst: [...angles].sort((a, b) => a.mass - b.mass),
+    bySpelling: new Map([...metric, ...angles.map((angle) => [angle.section, angle] as const)]),
+  }
 }
 
 function several(one: Angle, count: number, section: string): Angle {
@@ -89,14 +107,12 @@ export interface Sizes {
 
 /** Reads the legs and thickness out of the one spelling that descriptions are settled into; undefined for any other. */
 export function sizesOf(section: string): Sizes | undefined {
-  const sizes = (/^\d?L(.*)$/.exec(section)?.[1] ?? '').split('x').map(readNumber)
-  const metric = sizes.some((size) => size !== undefined && toNumber(size) > longestInchLeg)
-  const [verticalLeg, horizontalLeg, thickness] = sizes.map((size) => size && timesToNearest(size, metric ? millimetre_nm : inch_nm))
-  if (verticalLeg === undefined || horizontalLeg === undefined || thickness === undefined) return undefined
-  return { verticalLeg, horizontalLeg, thickness }
+  const sizes = /^\d?L(.*)$/.exec(section)?.[1]?.split('x') ?? []
+  const unit = sizes.some((size) => Number(size) > longestInchLeg) ? 'mm' : 'in'
+  const [verticalLeg, horizontalLeg, thickness] = sizes.map((size) => readLength(size, unit))
+  if (!verticalLeg?.ok || !horizontalLeg?.ok || !thickness?.ok) return undefined
+  return { verticalLeg: verticalLeg.nanometres, horizontalLeg: horizontalLeg.nanometres, thickness: thickness.nanometres }
 }
 
-/** No angle has a leg of more inches; a greater number is in millimetres. */
+/** No angle has a leg of more inches; a greater number is in millimeters. */
 const longestInchLeg = 12
-const inch_nm = 25_400_000
-const millimetre_nm = 1_000_000

@@ -104,15 +104,18 @@ export const combined = <T extends object, R>(needs: { readonly [K in keyof T]: 
 
 /** What was found for several needs as one list; unknown while one of them is. */
 export function together<T>(found: readonly Found<T>[]): Found<readonly T[]> {
-  const known = found.flatMap((one) => (one.known ? [one] : []))
-  if (known.length < found.length) return unknownOfSeveral(found.flatMap((one) => (one.known ? [] : [one])))
-  return {
-    known: true,
-    value: known.map(({ value }) => value),
-    used: known.flatMap(({ used }) => used),
-    sources: known.flatMap(({ sources }) => sources),
-    assumptions: [...new Set(known.flatMap(({ assumptions }) => assumptions))],
+  const value: T[] = []
+  const used: Omit<UsedInput, 'name'>[] = []
+  const sources: Source[] = []
+  const assumptions = new Set<string>()
+  for (const one of found) {
+    if (!one.known) return unknownOfSeveral(found.flatMap((other) => (other.known ? [] : [other])))
+    value.push(one.value)
+    used.push(...one.used)
+    sources.push(...one.sources)
+    for (const assumption of one.assumptions) assumptions.add(assumption)
   }
+  return { known: true, value, used, sources, assumptions: [...assumptions] }
 }
 
 /** Undefined where it is not known, for a formula that can do without. */

@@ -10,13 +10,13 @@ export function headJoints(length: number, pitches: readonly number[]): readonly
 }
 
 /**
- * The fewest weeps with one in the first joint inside each dam and no two farther apart than allowed.
+ * The fewest weeps with one in the first joint inside each dam, and none farther than allowed from the next or from a dam.
  * Taking the farthest joint in reach each time cannot be bettered. Undefined where the joints themselves are too far apart.
  */
 export function weepsIn(joints: readonly number[], longest: number): readonly number[] | undefined {
   const last = joints.at(-1)
   let at = joints[0]
-  if (last === undefined || at === undefined) return undefined
+  if (last === undefined || at === undefined || at > longest) return undefined
   const weeps = [at]
   while (at < last) {
     const reach: number = at + longest

@@ -82,19 +82,22 @@ const units: Readonly<Record<string, Unit>> = {
 const abbreviations: Readonly<Record<string, string>> = {
   'in': '[in_i]', 'in.': '[in_i]', 'inch': '[in_i]', 'inches': '[in_i]', '"': '[in_i]',
   'ft': '[ft_i]', 'ft.': '[ft_i]', 'foot': '[ft_i]', 'feet': '[ft_i]', "'": '[ft_i]',
-  'mil': '[mil_i]', 'µm': 'um', '°': 'deg', 'degrees': 'deg',
-  'sq in': '[in_i]2', 'in2': '[in_i]2', 'sq ft': '[ft_i]2', 'ft2': '[ft_i]2',
-  'psf': '[lbf_av]/[ft_i]2', 'psi': '[psi]', 'lbf': '[lbf_av]', 'lb': '[lbf_av]', 'plf': '[lbf_av]/[ft_i]',
-  'mph': '[mi_i]/h',
+  'mil': '[mil_i]', 'mils': '[mil_i]', 'µm': 'um', 'μm': 'um', 'MM': 'mm', 'CM': 'cm',
+  '°': 'deg', 'º': 'deg', 'deg.': 'deg', 'degree': 'deg', 'degrees': 'deg',
+  'sq in': '[in_i]2', 'sq. in.': '[in_i]2', 'in2': '[in_i]2', 'sq ft': '[ft_i]2', 'sq. ft.': '[ft_i]2', 'ft2': '[ft_i]2',
+  'in3': '[in_i]3', 'in4': '[in_i]4',
+  'psf': '[lbf_av]/[ft_i]2', 'lb/ft2': '[lbf_av]/[ft_i]2', 'lbf/ft2': '[lbf_av]/[ft_i]2', 'psi': '[psi]',
+  'lbf': '[lbf_av]', 'lb': '[lbf_av]', 'plf': '[lbf_av]/[ft_i]', 'lbf/ft': '[lbf_av]/[ft_i]',
+  'lbf ft': '[lbf_av].[ft_i]', 'N m': 'N.m', 'lb/ft': '[lb_av]/[ft_i]', 'mph': '[mi_i]/h',
 }
 
-/** Looks a unit up by its UCUM code or trade abbreviation. Codes are case-sensitive, as UCUM has them. */
+/**
+ * Looks a unit up by its UCUM code or trade abbreviation. Codes are case-sensitive, as UCUM has them;
+ * the trade's abbreviations may stand in capitals, as drawings are lettered.
+ */
 export function findUnit(code: string): Unit | undefined {
-  const ucum = Object.hasOwn(abbreviations, code) ? abbreviations[code] : code
-  return ucum !== undefined && Object.hasOwn(units, ucum) ? units[ucum] : undefined
-}
-
-/** The units understood for one dimension, as a person may write them. */
-export function unitsOf(dimension: Dimension): readonly string[] {
-  return [...Object.keys(units), ...Object.keys(abbreviations)].filter((code) => findUnit(code)?.dimension === dimension)
+  const typed = code.replace('²', '2').replace('³', '3').replace('⁴', '4').replaceAll('·', '.')
+  if (Object.hasOwn(units, typed)) return units[typed]
+  const abbreviation = [typed, typed.toLowerCase()].find((spelling) => Object.hasOwn(abbreviations, spelling))
+  return abbreviation === undefined ? undefined : units[abbreviations[abbreviation] ?? '']
 }

@@ -13,8 +13,8 @@ export function plainCharacters(text: string): string {
   return text
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgarFractions[sign] ?? sign}`)
     .replace(/⁄/g, '/')
-    .replace(/[″”“]|''/g, '"')
     .replace(/[′’‘]/g, "'")
+    .replace(/[″”“]|''/g, '"')
     .replace(/[−–]/g, '-')
     .replace(/\s+/g, ' ')
     .trim()
@@ -29,7 +29,7 @@ export function readNumber(text: string): Rational | undefined {
 }
 
 function readDecimal(text: string): Rational | undefined {
-  const match = /^(\d{1,15})?(?:\.(\d{1,12}))?$/.exec(text)
+  const match = /^(\d{1,30})?(?:\.(\d{1,30}))?$/.exec(text)
   if (!match || (match[1] === undefined && match[2] === undefined)) return undefined
   const decimals = match[2] ?? ''
   return { numerator: BigInt(`${match[1] ?? '0'}${decimals}`), denominator: 10n ** BigInt(decimals.length) }
@@ -47,6 +47,12 @@ function readFraction(text: string): Rational | undefined {
 export function timesToNearest({ numerator, denominator }: Rational, factor: number): number {
   const product = numerator * BigInt(factor)
   return Number((2n * product + denominator) / (2n * denominator))
+}
+
+/** A number in plain digits, never as 1e-7, so that it reads back. */
+export function plainDigits(value: number): string {
+  const text = String(value)
+  return text.includes('e') ? value.toLocaleString('en-US', { useGrouping: false, maximumFractionDigits: 20 }) : text
 }
 
 export function toNumber({ numerator, denominator }: Rational): number {

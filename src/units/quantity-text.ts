@@ -3,6 +3,7 @@ import type { Quantity } from './quantity.ts'
 
 const inch_nm = 25_400_000
 const sixtyFourth_nm = inch_nm / 64
+const thousandth_nm = inch_nm / 1000
 
 /** A length so that reading it back gives the same nanometres: inches when a tape shows it, else millimetres. */
 export function exactLengthText(nanometres: number): string {
@@ -35,8 +36,10 @@ export function millimetreText(nanometres: number): string {
 
 /** A whole number of feet and inches, as drawings give openings and lintels: 4'-6 1/2". */
 export function feetInchesText(nanometres: number): string {
-  const feet = Math.floor(Math.abs(nanometres) / (12 * inch_nm))
-  const inches = Math.abs(nanometres) - feet * 12 * inch_nm
+  const size = Math.abs(nanometres)
+  const shown = size % sixtyFourth_nm === 0 ? size : Math.round(size / thousandth_nm) * thousandth_nm
+  const feet = Math.floor(shown / (12 * inch_nm))
+  const inches = shown - feet * 12 * inch_nm
   return `${nanometres < 0 ? '-' : ''}${feet}'-${inchText(inches).replace(' in', '"')}`
 }
 
@@ -66,7 +69,7 @@ export function quantityText({ dimension, amount }: Quantity, system: UnitSystem
 
 function fourFigures(value: number): string {
   if (Number.isInteger(value) || Math.abs(value) >= 10_000) return String(Math.round(value))
-  return trimmed(value, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value)))))
+  return trimmed(value, Math.min(20, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value))))))
 }
 
 function trimmed(value: number, decimals: number): string {

@@ -19,7 +19,7 @@ export function readQuantity(text: string): Quantity | undefined {
 }
 
 function readOther(text: string): Quantity | undefined {
-  const match = /^(-)?([\d./ -]*\d) ?([^\d\s].*|1)?$/.exec(text)
+  const match = /^(-)?([\d./ -]*\d) ?([^\d\s].*)?$/.exec(text)
   const number = readNumber(match?.[2] ?? '')
   if (!match || !number) return undefined
   const unit = findUnit(match[3] ?? '1')
@@ -28,11 +28,11 @@ function readOther(text: string): Quantity | undefined {
   return { dimension: unit.dimension, amount: match[1] && amount !== 0 ? -amount : amount }
 }
 
-/** A fall over a run, "3:12" or "1/4 in per ft", as an angle in degrees. */
+/** A fall over a run, "3:12", "3 in 12" or "1/4 in per ft", as an angle in degrees. */
 function readSlope(text: string): Quantity | undefined {
-  const ratio = /^(-)?([\d./ ]+?) ?: ?([\d./ ]+)$/.exec(text)
+  const ratio = /^(-)?([\d./ -]+?) ?(?::| in ) ?([\d./ -]+)$/i.exec(text)
   if (ratio) return slopeOf(readNumber(ratio[2] ?? ''), readNumber(ratio[3] ?? ''), ratio[1] !== undefined)
-  const perFoot = /^(-)?([\d./ -]+?) ?(?:"|in\.?) (?:per|in) (?:ft|foot)$/.exec(text)
+  const perFoot = /^(-)?([\d./ -]+?) ?(?:"|in\.?|inch) ?(?:per |\/ ?)(?:ft\.?|foot)$/i.exec(text)
   if (perFoot) return slopeOf(readNumber(perFoot[2] ?? ''), readNumber('12'), perFoot[1] !== undefined)
   return undefined
 }
@@ -40,5 +40,23 @@ function readSlope(text: string): Quantity | undefined {
 function slopeOf(fall: ReturnType<typeof readNumber>, run: ReturnType<typeof readNumber>, negative: boolean): Quantity | undefined {
   if (!fall || !run || run.numerator === 0n) return undefined
   const degrees = (Math.atan(toNumber(fall) / toNumber(run)) * 180) / Math.PI
-  return { dimension: 'angle', amount: negative ? -degrees : degrees }
+  return { dimension: 'angle', amount: negative && degrees !== 0 ? -degrees : degrees }
+}
+
+/** How to write an amount, for the person whose text could not be read. */
+export const quantityExamples: Readonly<Record<Dimension, string>> = {
+  length: '3 7/8 in or 98 mm',
+  angle: '15 deg, or as a slope 3:12',
+  area: '2.67 sq ft or 0.25 m2',
+  sectionModulus: '1.03 in3 or 16.9 cm3',
+  momentOfInertia: '2.91 in4 or 121 cm4',
+  arealLoad: '40 psf or 1.9 kPa',
+  stress: '22000 psi or 152 MPa',
+  force: '500 lbf or 2.2 kN',
+  lineLoad: '300 lbf/ft or 4.4 kN/m',
+  moment: '900 lbf ft or 1220 N.m',
+  linearMass: '8.7 lb/ft or 12.9 kg/m',
+  speed: '115 mph or 51 m/s',
+  count: '3',
+  ratio: '0.25',
 }

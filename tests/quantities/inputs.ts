@@ -14,7 +14,7 @@ export interface Given {
   /** By path, in the words of an opening description: "4 in", true, "running", or [left, right] with null for not known. */
   readonly facts?: Readonly<Record<string, unknown>>
   /** By rule: "4 in", or the text with another comparator than "at least". */
-  readonly limits?: Readonly<Record<string, string | { readonly text: string; readonly comparator: Comparator }>>
+  readonly limits?: Readonly<Record<string, string | { readonly text: string; readonly comparator: Comparator } | undefined>>
   /** By id: "22000 [psi]"; null for one that the catalog lacks. */
   readonly parameters?: Readonly<Record<string, string | null>>
   readonly tables?: Readonly<Record<string, Table | null>>
@@ -91,7 +91,7 @@ function fromCatalog<T>(name: string, schema: { parse: (content: unknown) => T }
 }
 
 function takenAsComputed(id: string, text: string): QuantityResult {
-  const value: QuantityValue = readQuantity(text)?.amount ?? text
+  const value: QuantityValue = /^[-\d.]/.test(text) ? amount(text) : text
   return {
     id, title: id, part: 'head', dimension: null, status: 'computed', value, text, formula: 'given by the test',
     inputs: [], steps: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null,

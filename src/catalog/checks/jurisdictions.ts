@@ -10,6 +10,7 @@ export function checkJurisdictions(filed: FiledDocuments, catalog: Catalog): rea
       ...known(entry.adoptions, catalog).map((defect) => ({ path, pointer: '/adoptions', ...defect })),
       ...entry.list.flatMap((adoption, index) => checkAdoption(adoption, entry.list.slice(0, index), catalog).map((defect) => ({ path, pointer: `/list/${index}`, ...defect }))),
     ]),
+    ...checkAdoptionIds(filed),
     ...filed.amendment.flatMap(({ path, entry }) => known(entry.jurisdiction, catalog).map((defect) => ({ path, pointer: '/jurisdiction', ...defect }))),
   ]
 }
@@ -21,7 +22,7 @@ function known(jurisdiction: string, { jurisdictions }: Catalog): readonly Defec
 }
 
 function checkLayer(jurisdiction: string, catalog: Catalog, below: readonly string[] = []): readonly Defect[] {
-  if (below.includes(jurisdiction)) return [{ code: 'circularJurisdiction', detail: `${[...below, jurisdiction].join(' lies within ')}` }]
+  if (below.includes(jurisdiction)) return [{ code: 'circularJurisdiction', detail: [...below, jurisdiction].join(' lies within ') }]
   const within = catalog.jurisdictions.get(jurisdiction)?.within
   if (within === null || within === undefined) return []
   const unknown = known(within, catalog)
@@ -33,6 +34,17 @@ function checkAdoption(adoption: Adoption, earlier: readonly Adoption[], catalog
   const unknown: readonly Defect[] = editions.includes(adoption.edition) ? [] : [{ code: 'unknownPublication', detail: `"${adoption.publication}" has no edition "${adoption.edition}"` }]
   const overlapping = earlier.filter((other) => other.publication === adoption.publication && overlap(other, adoption))
   return [...unknown, ...overlapping.map((other): Defect => ({ code: 'overlappingAdoption', detail: `${adoption.adoption} and ${other.adoption} are in force at the same time. End the earlier on the day the later begins` }))]
+}
+
+function checkAdoptionIds({ adoptions }: FiledDocuments): readonly CatalogProblem[] {
+  const seen = new Map<string, string>()
+  return adoptions.flatMap(({ path, entry }) =>
+    entry.list.flatMap(({ adoption }, index): readonly CatalogProblem[] => {
+      const first = seen.get(adoption)
+      seen.set(adoption, first ?? path)
+      return first === undefined ? [] : [{ code: 'duplicate', path, pointer: `/list/${index}/adoption`, detail: `adoption "${adoption}" is already in ${first}. Ids are used once.` }]
+    }),
+  )
 }
 
 function overlap(a: Adoption, b: Adoption): boolean {

@@ -19,14 +19,16 @@ export function checkPair(pair: Pair, expected: Dimension | undefined): { readon
   if (!inchPound || !si) return { code: 'unitMismatch', detail: `"${inchPound ? pair.si : pair.inchPound}" cannot be read. Write a number and a UCUM unit: "4 [in_i]", "102 mm"` }
   if (inchPound.dimension !== si.dimension) return { code: 'unitMismatch', detail: `"${pair.inchPound}" is a ${inchPound.dimension} and "${pair.si}" a ${si.dimension}` }
   if (expected !== undefined && inchPound.dimension !== expected) return { code: 'unitMismatch', detail: `"${pair.inchPound}" is a ${inchPound.dimension}, but what is checked is a ${expected}` }
-  const step = pair.roundedTo === undefined ? lastDigit(pair.governing === 'inchPound' ? pair.si : pair.inchPound) : (readQuantity(pair.roundedTo)?.amount ?? 0)
-  if (Math.abs(inchPound.amount - si.amount) <= (step / 2) * 1.000001) return undefined
+  const step = readQuantity(pair.roundedTo ?? lastDigit(pair.governing === 'inchPound' ? pair.si : pair.inchPound))
+  const rounding = step?.dimension === si.dimension ? (step.amount / 2) * 1.000001 : 0
+  if (Math.abs(inchPound.amount - si.amount) <= rounding) return undefined
   return { code: 'pairMismatch', detail: `"${pair.inchPound}" and "${pair.si}" differ by more than rounding. Correct one, or state "roundedTo" if the publication rounds further` }
 }
 
-/** What one step of the last printed digit amounts to: 1 mm for "102 mm", 0.1 mm for "4.8 mm"; a fraction is taken as exact to its denominator. */
-function lastDigit(text: string): number {
-  const [number = '', ...unit] = text.split(' ')
-  const decimals = /\.(\d+)$/.exec(number)?.[1]?.length ?? 0
-  return readQuantity(`${decimals === 0 ? '1' : `0.${'1'.padStart(decimals, '0')}`} ${unit.join(' ')}`)?.amount ?? 0
+/** One step of the last printed digit: 1 mm for "102 mm", 0.1 mm for "4.8 mm", 1/16 in for "2 3/16 [in_i]". */
+function lastDigit(text: string): string {
+  const [number = '', unit = ''] = text.split(/ (?=[^ ]+$)/)
+  const denominator = /\/(\d+)$/.exec(number)?.[1]
+  const decimals = /\.(\d+)$/.exec(number)?.[1]?.length
+  return `${denominator ? `1/${denominator}` : decimals ? `0.${'1'.padStart(decimals, '0')}` : '1'} ${unit}`
 }

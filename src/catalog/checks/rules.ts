@@ -19,7 +19,12 @@ export function checkRule(rule: Rule, catalog: Catalog): readonly Defect[] {
 }
 
 function checkLimit(rule: Rule, limit: Limit, pointer: string, catalog: Catalog): readonly Defect[] {
-  return [...checkCitation(limit, pointer, catalog), ...checkComparator(rule, limit, pointer), ...checkAmount(rule, limit, pointer, catalog)]
+  return [...checkCitation(limit, pointer, catalog), ...checkRequirement(rule, limit, pointer, catalog)]
+}
+
+/** Whether a limit can be compared with what the rule checks, wherever it comes from. */
+export function checkRequirement(rule: Rule, limit: Limit, pointer: string, catalog: Catalog): readonly Defect[] {
+  return [...checkComparator(rule, limit, pointer), ...checkAmount(rule, limit, pointer, catalog)]
 }
 
 function checkCitation({ publication, editions, evidence, readIn }: Limit, pointer: string, catalog: Catalog): readonly Defect[] {

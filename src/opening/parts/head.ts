@@ -46,6 +46,7 @@ const flashing = z
     dripAngle: quantity('angle', 'Drip turned down', { help: 'From the horizontal.', from: 'headFlashing', between: ['0 deg', '90 deg'] }),
     exposedToSun: flag('Flashing edge in the sun', { help: 'True when the membrane itself, not a metal drip, is seen from outside.', from: 'headFlashing' }),
     slopesOut: flag('Pan slopes to the outside', { help: 'False when level or sloping back.', ...pan }),
+    splices: count('Splices in the head flashing', { help: '0 when it is one piece.', ...pan, between: ['0', '40'] }),
     spliceLap: length('Lap at splices', { help: 'Least lap where two pieces meet.', ...pan, between: ['0 in', '4 ft'] }),
     spliceSealed: flag('Splices sealed', { help: 'All laps bonded or sealed over their full width.', ...pan }),
     toeBedded: flagPerEnd('Toe bedded past the opening', { help: 'Sealant under the front edge where the flashing runs on over brick.', ...pan }),

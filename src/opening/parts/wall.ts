@@ -23,7 +23,7 @@ export const wall = z
       help: 'Least clear distance between the back of the brick and the sheathing or insulation.', from: 'jambRise', hiddenBy: 'wallAbove', between: ['0 in', '24 in'],
     }),
     backing: choice('Backing', ['woodStud', 'steelStud', 'concreteMasonry', 'concrete'], { help: 'What the ties are fixed to.', from: 'backingReady', hiddenBy: 'barrierAndPan' }),
-    studSpacing: length('Stud spacing', { help: 'Centre to centre.', from: 'backingReady', hiddenBy: 'barrierAndPan', between: ['6 in', '6 ft'] }),
+    studSpacing: length('Stud spacing', { help: 'Center to center.', from: 'backingReady', hiddenBy: 'barrierAndPan', between: ['6 in', '6 ft'] }),
     sheathing: choice('Sheathing', ['orientedStrandBoard', 'plywood', 'gypsum', 'fiberboard', 'foamPlastic', 'none'], {
       help: 'Ties and barrier are fixed through it.', from: 'backingReady', hiddenBy: 'barrierAndPan',
     }),

@@ -9,7 +9,7 @@ export function weeps(id: string, place: string, from: HoldPoint) {
       kind: choice(`Kind of weep at the ${place}`, ['openHeadJoint', 'cellVent', 'mesh', 'tube', 'wick', 'rope', 'none'], {
         help: 'A rope that is pulled out leaves a tube; a rope left in place is a wick.', from,
       }),
-      spacing: length(`Weep spacing at the ${place}`, { help: 'Greatest distance between two weeps, centre to centre.', from, between: ['1 in', '40 ft'] }),
+      spacing: length(`Weep spacing at the ${place}`, { help: 'Greatest distance between two weeps, center to center.', from, between: ['1 in', '40 ft'] }),
       diameter: length(`Weep size at the ${place}`, { help: 'Least clear diameter or joint width.', from, between: ['0 in', '4 in'] }),
       count: count(`Number of weeps at the ${place}`, { help: 'Counted over this opening.', from, between: ['0', '400'] }),
       onFlashing: flag(`Weeps on the flashing at the ${place}`, { help: 'True when the weep sits directly on the flashing, not a course above.', from }),

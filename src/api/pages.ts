@@ -1,0 +1,45 @@
+import fastifyStatic from '@fastify/static'
+import type { FastifyPluginAsync } from 'fastify'
+import { sendProblem } from './rest/answer.ts'
+import { problemTypes, type ProblemCode } from './problems.ts'
+
+export interface PageOptions {
+  /** The folder with the explorer's script and style, gathered by the build. Without it there is no explorer. */
+  readonly explorerDir?: string | undefined
+}
+
+/** Pages for people: a front page, an explanation of each problem code, and the GraphQL explorer. */
+export const pages: FastifyPluginAsync<PageOptions> = async (app, { explorerDir }) => {
+  const hidden = { schema: { hide: true } }
+  app.get('/', hidden, (_, reply) => reply.type(html).send(frontPage(explorerDir !== undefined)))
+  app.get<{ Params: { code: string } }>('/problems/:code', hidden, (request, reply) => {
+    const { code } = request.params
+    if (!Object.hasOwn(problemTypes, code)) return sendProblem(request, reply, 'notFound', [{ code: 'notFound', pointer: '', detail: `There is no problem code "${code}".` }])
+    return reply.type(html).send(problemPage(code as ProblemCode))
+  })
+  if (explorerDir === undefined) return
+  await app.register(fastifyStatic, { root: explorerDir, prefix: '/explorer/', index: ['index.html'], decorateReply: false })
+  app.get('/explorer', hidden, (_, reply) => reply.redirect('/explorer/'))
+}
+
+const html = 'text/html; charset=utf-8'
+
+function page(title: string, body: string): string {
+  return `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title>
+<style>body{font:1rem/1.5 system-ui,sans-serif;max-width:42rem;margin:2rem auto;padding:0 1rem}code{background:#eee;padding:.1em .3em}@media(prefers-color-scheme:dark){body{background:#111;color:#eee}a{color:#9cf}code{background:#333}}</style>
+<main>${body}</main></html>`
+}
+
+function frontPage(withExplorer: boolean): string {
+  const explorer = withExplorer ? '<li><a href="/explorer/">GraphQL explorer</a>: ask for just the fields you need</li>' : ''
+  return page('Wythe', `<h1>Wythe</h1>
+<p>Checks window, door and vent openings in anchored brick veneer, and computes what the crew needs to build them.</p>
+<ul><li><a href="/reference">API reference</a>: every REST route, with examples to try</li>${explorer}
+<li><a href="/v1/jurisdictions">Jurisdictions</a>, <a href="/v1/rules">rules</a>, <a href="/v1/facts">facts</a> and <a href="/v1/hold-points">hold points</a> as JSON</li></ul>
+<p><strong>Not a substitute</strong> for the adopted code text, the authority having jurisdiction or a licensed professional. The local code prevails.</p>`)
+}
+
+function problemPage(code: ProblemCode): string {
+  const { title, status, mend } = problemTypes[code]
+  return page(title, `<h1>${title}</h1><p><code>${code}</code>, HTTP status ${status}</p><p>${mend}</p>`)
+}

@@ -1,0 +1,32 @@
+import { z } from 'zod'
+import type { Problem } from '../opening/problem.ts'
+import { problemTypes, type ProblemCode } from './problems.ts'
+
+/** RFC 9457 problem details, with every single error by JSON Pointer. */
+export const problemDocument = z
+  .strictObject({
+    type: z.string().meta({ description: 'Address of a page that explains the code.' }),
+    title: z.string(),
+    status: z.int(),
+    detail: z.string(),
+    instance: z.string().meta({ description: 'The request, as the log knows it.' }),
+    code: z.string(),
+    errors: z.array(z.strictObject({ code: z.string(), pointer: z.string(), detail: z.string() }).meta({ id: 'ProblemError' })),
+  })
+  .meta({ id: 'Problem', title: 'Problem details (RFC 9457)' })
+export type ProblemDocument = z.infer<typeof problemDocument>
+
+interface Circumstances {
+  readonly publicUrl: string
+  readonly requestId: string
+}
+
+export function problemOf(code: ProblemCode, errors: readonly Problem[], { publicUrl, requestId }: Circumstances): ProblemDocument {
+  const { status, title, mend } = problemTypes[code]
+  const [only, ...more] = errors
+  const detail = only === undefined ? mend : more.length > 0 ? `${errors.length} problems. ${mend}` : [only.pointer, only.detail].filter((text) => text !== '').join(' ')
+  return {
+    type: `${publicUrl}/problems/${code}`, title, status, detail, instance: `urn:request:${requestId}`, code,
+    errors: errors.map((error) => ({ code: error.code, pointer: error.pointer, detail: error.detail })),
+  }
+}

@@ -1,0 +1,32 @@
+import type { FailureCode } from '../operations/operation.ts'
+
+interface ProblemType {
+  readonly status: number
+  readonly title: string
+  readonly mend: string
+}
+
+/** The one table of problem codes: what each means over HTTP, and how to mend it. Each has a page at /problems/{code}. */
+export const problemTypes = {
+  invalidInput: { status: 422, title: 'The input cannot be used as it is', mend: 'Read "errors": each names a place by JSON Pointer, what is wrong there and what would be right. All are told at once.' },
+  placeMissing: { status: 422, title: 'The place is missing', mend: 'Give "jurisdiction", or a published "edition".' },
+  unknownJurisdiction: { status: 422, title: 'The jurisdiction is not known', mend: 'List the known ones with GET /v1/jurisdictions.' },
+  unknownEdition: { status: 422, title: 'The edition is not known', mend: 'List the known ones with GET /v1/publications.' },
+  severalCodesAdopted: { status: 422, title: 'Several codes are adopted there', mend: 'Say which one governs the building with "publication".' },
+  catalogFault: { status: 500, title: 'The catalog cannot be resolved for this place', mend: 'The catalog has to be mended; the request is not at fault.' },
+  notFound: { status: 404, title: 'Not found', mend: 'Check the id or the address.' },
+  malformed: { status: 400, title: 'The request cannot be read', mend: 'Send well-formed JSON.' },
+  methodNotAllowed: { status: 405, title: 'The method is not supported here', mend: 'The Allow header names the methods that are.' },
+  unsupportedMediaType: { status: 415, title: 'The media type is not supported', mend: 'Send application/json.' },
+  tooLarge: { status: 413, title: 'The request is too large', mend: 'Send one opening at a time.' },
+  unavailable: { status: 503, title: 'The service is busy or stopping', mend: 'Try again after a moment.' },
+  internal: { status: 500, title: 'The service failed', mend: 'The failure is logged under the id in "instance". It was not taken for a pass.' },
+} as const satisfies Record<string, ProblemType>
+
+export type ProblemCode = keyof typeof problemTypes
+
+/** Every failure of an operation has its row. */
+export const codeOfFailure: Readonly<Record<FailureCode, ProblemCode>> = {
+  invalidInput: 'invalidInput', placeMissing: 'placeMissing', unknownJurisdiction: 'unknownJurisdiction', unknownEdition: 'unknownEdition',
+  severalCodesAdopted: 'severalCodesAdopted', catalogFault: 'catalogFault', notFound: 'notFound',
+}

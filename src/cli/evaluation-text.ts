@@ -1,0 +1,96 @@
+import type { ComputedQuantity, Evaluation, Finding } from '../evaluation/document.ts'
+
+/** An evaluation as a page of text for a terminal: what fails first, then what is open, then the quantities. */
+export function evaluationText(evaluation: Evaluation): string {
+  const { findings, summary } = evaluation
+  const failures = findings.filter(({ outcome }) => outcome === 'fail').toSorted((a, b) => rank(a) - rank(b))
+  const paragraphs = [
+    headText(evaluation),
+    ...(failures.length > 0 ? [`NOT MET\n${failures.map(failureText).join('\n')}`] : []),
+    ...cautionsText(failures),
+    ...openText(evaluation),
+    quantitiesText(evaluation.quantities),
+    ...repealedText(evaluation),
+    ...(summary.fromMemory > 0 ? [wrapped(`${summary.fromMemory} of the decided findings rest on a limit that is from memory and not confirmed in a published text; they are marked "from memory".`, '')] : []),
+    wrapped(evaluation.notice, ''),
+  ]
+  return `${paragraphs.join('\n\n')}\n`
+}
+
+function rank({ force }: Finding): number {
+  return ['mandatory', 'recommended', 'informative'].indexOf(force)
+}
+
+function headText({ subject, jurisdiction, resolvedAt, asOf, editions, adoption, summary, catalog }: Evaluation): string {
+  const place = jurisdiction === null ? 'published text alone' : resolvedAt === jurisdiction ? jurisdiction : `${jurisdiction}, resolved at ${resolvedAt ?? ''}`
+  const law = adoption === null ? editions.join(' with ') || 'no code adopted' : `${editions.join(' with ')} by ${adoption}`
+  const counts = `${summary.pass} met, ${summary.fail} not met (${summary.mandatoryFailures} mandatory), ${summary.notDetermined} not determined (${summary.mandatoryNotDetermined} mandatory), ${summary.notApplicable} not applicable`
+  return `${subject.reference ?? 'Opening'}: ${summary.verdict.toUpperCase()}\n${counts}\n${place} on ${asOf}: ${law}; catalog ${catalog.release}`
+}
+
+function failureText(finding: Finding): string {
+  const { title, force, rule, member, measured, required, margin, remedy, evidence } = finding
+  const where = member === null ? '' : `, ${member} end`
+  const shortfall = margin === null ? '' : `; ${margin.inchPound} (${margin.si})`
+  const marks = [force, ...(evidence === 'memory' ? ['from memory'] : []), ...(finding.withinResolution ? ['closer to the limit than the tape can tell'] : []), ...(finding.differsByUnit ? ['the other unit system would decide otherwise'] : [])]
+  return [
+    `  ✗ ${title}${where} [${marks.join(', ')}]`,
+    `    ${measured === null ? '' : `found ${measured.text}, `}required ${required.text}${shortfall}`,
+    `    ${rule}, ${sourceText(finding)}`,
+    ...(remedy === null ? [] : [wrapped(`Before cover-up: ${remedy.beforeCoverUp}`, '    '), wrapped(`After: ${remedy.afterCoverUp}`, '    ')]),
+  ].join('\n')
+}
+
+/** Each caution once, however many remedies it goes with. */
+function cautionsText(failures: readonly Finding[]): string[] {
+  const cautions = [...new Set(failures.flatMap((finding) => finding.cautions))]
+  return cautions.length === 0 ? [] : [`CAUTIONS for mending the above\n${cautions.map((caution) => wrapped(`! ${caution}`, '  ')).join('\n')}`]
+}
+
+function sourceText({ chain }: Finding): string {
+  return chain
+    .map(({ action, layer, publication, edition, locator, document, modification }) => (action === 'published' ? `${publication ?? ''} ${edition ?? ''} ${locator ?? ''}` : `${action} ${document ?? layer}${modification === null ? '' : `#${modification}`}`))
+    .join(' > ')
+}
+
+const shownToMeasure = 8
+
+function openText({ findings, nextToMeasure }: Evaluation): string[] {
+  const engineered = findings.filter(({ reason }) => reason === 'outsidePrescriptive' || reason === 'covered' || reason === 'conflictingEvidence')
+  const unusual = engineered.map(({ title, reason, nextStep }) => wrapped(`? ${title}: ${nextStep ?? reason ?? ''}`, '  '))
+  const next = nextToMeasure.slice(0, shownToMeasure).map(({ title, fact, decides, contributesTo, hiddenBy }, index) => {
+    const hidden = hiddenBy === null ? '' : `; hidden from "${hiddenBy}" on`
+    return `  ${index + 1}. ${title} (${fact}): settles ${decides.length}, helps with ${contributesTo.length}${hidden}`
+  })
+  const more = nextToMeasure.length > shownToMeasure ? [`  … and ${nextToMeasure.length - shownToMeasure} more`] : []
+  return [...(unusual.length > 0 ? [`OPEN\n${unusual.join('\n')}`] : []), ...(next.length > 0 ? [`LOOK AT NEXT\n${[...next, ...more].join('\n')}`] : [])]
+}
+
+function quantitiesText(quantities: readonly ComputedQuantity[]): string {
+  const computed = quantities.filter(({ status }) => status === 'computed')
+  const width = Math.max(0, ...computed.map(({ title }) => title.length))
+  const rows = computed.map((quantity) => `  ${quantity.title.padEnd(width)}  ${amountText(quantity)}${quantity.needsLicensedProfessional ? '  *' : ''}`)
+  const starred = computed.some(({ needsLicensedProfessional }) => needsLicensedProfessional) ? ['  * to be confirmed by a licensed professional'] : []
+  const open = quantities.length - computed.length
+  return ['QUANTITIES', ...rows, ...starred, ...(open > 0 ? [`  ${open} more need facts that are not known`] : [])].join('\n')
+}
+
+function amountText({ value, si }: ComputedQuantity): string {
+  return si === null || si === value ? (value ?? '') : `${value ?? ''}  (${si})`
+}
+
+function repealedText({ repealed }: Evaluation): string[] {
+  return repealed.length === 0 ? [] : [`REPEALED HERE\n${repealed.map(({ rule, reason, document }) => `  ${rule} by ${document ?? ''}: ${reason}`).join('\n')}`]
+}
+
+const lineWidth = 110
+
+/** Breaks a paragraph at spaces; the following lines stand under the first. */
+export function wrapped(text: string, indent: string): string {
+  const lines = text.split(' ').reduce<string[]>((done, word) => {
+    const last = done.at(-1)
+    if (last !== undefined && indent.length + last.length + 1 + word.length <= lineWidth) return [...done.slice(0, -1), `${last} ${word}`]
+    return [...done, word]
+  }, [])
+  return lines.map((line, index) => `${indent}${index === 0 ? '' : '  '}${line}`).join('\n')
+}

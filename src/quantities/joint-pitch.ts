@@ -1,0 +1,33 @@
+import { taken } from './choose.ts'
+import { brick, type Brick } from './brick-unit.ts'
+import { combined, fact, optional, orElse, type Need } from './need.ts'
+
+/** Distances from one head joint to the next, repeating along a course; none where the course has no regular joints. */
+export type Pitches = readonly number[]
+
+const course = orElse(fact.choice('wall.veneer.headCourse'), taken('stretcher'), 'The course over the head is not known; stretchers are taken.')
+const bond = orElse(fact.choice('wall.veneer.bond'), taken('running'), 'The bond is not known; a course of whole stretchers is taken.')
+
+/** In the first course on the head flashing. Soldiers and rowlocks show the height of the brick as their width. */
+export const headPitches: Need<Pitches> = combined({ brick, course, bond }, ({ brick, course, bond }) => {
+  if (course === 'soldier' || course === 'rowlock') return [onEdge(brick)]
+  if (course !== 'stretcher') return []
+  return bond === 'flemish' ? [stretcher(brick), stretcher(brick) / 2] : [stretcher(brick)]
+})
+
+/** In the course that is the sill; a slab or a metal sill has no head joints to go by. */
+export const sillPitches: Need<Pitches> = combined(
+  { brick, kind: fact.choice('sill.kind'), thickness: optional(fact.amount('wall.veneer.thickness')) },
+  ({ brick, kind, thickness }) => {
+    if (kind === 'brickRowlock') return [onEdge(brick)]
+    return kind === 'brickHeader' ? [(thickness ?? brick.thickness) + brick.joint] : []
+  },
+)
+
+function onEdge({ height, joint }: Brick): number {
+  return height + joint
+}
+
+function stretcher({ length, joint }: Brick): number {
+  return length + joint
+}

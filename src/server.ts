@@ -1,0 +1,27 @@
+import { randomUUID } from 'node:crypto'
+import { resolve } from 'node:path'
+import closeWithGrace from 'close-with-grace'
+import { pino } from 'pino'
+import { buildApp } from './app.ts'
+import { readConfig } from './config.ts'
+import { loadCatalog } from './store/load-catalog.ts'
+
+const config = readConfig(process.env)
+const logger = pino({ level: config.logLevel })
+const loaded = await loadCatalog(config.catalogDir)
+if (!loaded.ok) {
+  for (const problem of loaded.problems) logger.fatal(problem, 'catalog refused')
+  process.exit(1)
+}
+const app = await buildApp({
+  deps: { catalog: loaded.catalog, now: () => new Date(), newId: randomUUID },
+  publicUrl: config.publicUrl,
+  explorerDir: resolve('dist/explorer'),
+  logger: { level: config.logLevel },
+})
+closeWithGrace({ delay: 10_000 }, async ({ err }) => {
+  if (err) app.log.error({ err }, 'stopping after a fault')
+  await app.close()
+})
+await app.listen({ host: config.host, port: config.port })
+app.log.info({ release: loaded.catalog.release, rules: loaded.catalog.rules.size, reference: `${config.publicUrl}/reference`, explorer: `${config.publicUrl}/explorer` }, 'ready')

@@ -1,0 +1,68 @@
+import { describe, expect, test } from 'vitest'
+import { best, greatest, onlyWhere, positive, taken } from '../../src/quantities/choose.ts'
+import { choiceIs, fact, limit, orElse } from '../../src/quantities/need.ts'
+import { amount, inputsOf } from './inputs.ts'
+
+const upstand = fact.amount('head.flashing.upstand')
+const asked = limit('flashing.upstand')
+
+describe('the greatest', () => {
+  const need = greatest(asked, upstand)
+
+  test.each([
+    { name: 'the rule where the drawing asks less', facts: { 'head.flashing.upstand': '6 in' }, limits: { 'flashing.upstand': '8 in' }, value: '8 in' },
+    { name: 'the drawing where it asks more', facts: { 'head.flashing.upstand': '10 in' }, limits: { 'flashing.upstand': '8 in' }, value: '10 in' },
+    { name: 'the only one that is known', facts: { 'head.flashing.upstand': '6 in' }, limits: {}, value: '6 in' },
+  ])('is $name', ({ facts, limits, value }) => {
+    expect(need.find(inputsOf({ facts, limits }))).toMatchObject({ known: true, value: amount(value) })
+  })
+
+  test('shows each input once, also those that did not decide', () => {
+    const found = greatest(asked, upstand, asked).find(inputsOf({ facts: { 'head.flashing.upstand': '6 in' }, limits: { 'flashing.upstand': '8 in' } }))
+    expect(found.known && found.used.map(({ from }) => from)).toEqual(['rule flashing.upstand', 'head.flashing.upstand'])
+  })
+
+  test('names everything that would do where nothing is known', () => {
+    expect(need.find(inputsOf({}))).toEqual({ known: false, missing: ['rule flashing.upstand', 'head.flashing.upstand'] })
+  })
+})
+
+test('the best keeps the first of equals', () => {
+  const found = best([taken({ of: 'first', size: 1 }), taken({ of: 'second', size: 1 })], (a, b) => a.size > b.size).find(inputsOf({}))
+  expect(found).toMatchObject({ value: { of: 'first' } })
+})
+
+describe('only where', () => {
+  const need = onlyWhere(choiceIs('sill.kind', 'brickRowlock'), fact.amount('sill.depth'))
+
+  test('gives the value, and shows both inputs', () => {
+    const found = need.find(inputsOf({ facts: { 'sill.kind': 'brickRowlock', 'sill.depth': '5 in' } }))
+    expect(found).toMatchObject({ known: true, value: amount('5 in'), used: [{ from: 'sill.kind' }, { from: 'sill.depth' }] })
+  })
+
+  test('is not known where the condition is false, and asks for nothing', () => {
+    expect(need.find(inputsOf({ facts: { 'sill.kind': 'stone', 'sill.depth': '5 in' } }))).toEqual({ known: false, missing: [] })
+  })
+
+  test('asks for the condition where that is not known', () => {
+    expect(need.find(inputsOf({ facts: { 'sill.depth': '5 in' } }))).toEqual({ known: false, missing: ['sill.kind'] })
+  })
+})
+
+describe('positive', () => {
+  test.each([
+    { text: '1/4 in', known: true },
+    { text: '0 in', known: false },
+  ])('$text is known: $known', ({ text, known }) => {
+    expect(positive(upstand).find(inputsOf({ facts: { 'head.flashing.upstand': text } })).known).toBe(known)
+  })
+
+  test('a rule that asks for more than nothing is named as giving no length', () => {
+    expect(positive(asked).find(inputsOf({ limits: { 'flashing.upstand': { text: '0 in', comparator: 'moreThan' } } }))).toEqual({ known: false, missing: ['rule flashing.upstand'] })
+  })
+})
+
+test('what is taken is said by the one who takes it', () => {
+  const found = orElse(upstand, taken(7), 'Seven is taken.').find(inputsOf({}))
+  expect(found).toMatchObject({ value: 7, assumptions: ['Seven is taken.'] })
+})
