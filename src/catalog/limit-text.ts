@@ -1,10 +1,10 @@
 import type { Comparator, Limit } from './limit.ts'
 
 const words: Readonly<Record<Comparator, string>> = {
-  notLessThan: 'at least', notMoreThan: 'at most', lessThan: 'less than', moreThan: 'more than', equalTo: '', oneOf: 'one of', noneOf: 'none of',
+  notLessThan: 'at least', notMoreThan: 'at most', lessThan: 'less than', moreThan: 'more than', equalTo: '', oneOf: 'one of', noneOf: 'other than',
 }
 
-/** A limit in a few words: "at least 4 in (102 mm)", "none of aluminum, lead". */
+/** A limit in a few words: "at least 4 in (102 mm)", "other than aluminum, lead". */
 export function limitText(limit: Limit, comparator: Comparator): string {
   return `${words[comparator]} ${amountText(limit)}`.trim()
 }

@@ -4,9 +4,10 @@ import { buildApp } from '../app.ts'
 import type { Building } from '../catalog/building.ts'
 import type { Evaluation } from '../evaluation/document.ts'
 import { loadCatalog } from '../store/load-catalog.ts'
-import { evaluationText, wrapped } from './evaluation-text.ts'
+import { cautionsText, evaluationText, wrapped } from './evaluation-text.ts'
 
 /** Starts the service on a free port, evaluates the openings of the demonstration building over both doors, and ends. */
+const rule = '─'.repeat(110)
 const serve = process.argv.includes('--serve')
 const port = serve ? Number(process.env['PORT'] ?? 8080) : 0
 
@@ -25,12 +26,13 @@ async function show(building: Building): Promise<void> {
   const evaluations: Evaluation[] = []
   for (const opening of building.openings) evaluations.push(await overRest(building, opening))
   for (const [index, evaluation] of evaluations.entries()) {
-    say(`${'─'.repeat(110)}\n${building.openings[index]?.story ?? ''}\nPOST /v1/evaluations\n`)
+    say(`${rule}\n${building.openings[index]?.story ?? ''}\nPOST /v1/evaluations\n`)
     say(evaluationText(evaluation))
   }
-  say(`${'─'.repeat(110)}\nTHE SAME OVER GRAPHQL, asking only for what a schedule needs\n`)
+  say(`${rule}\n${cautionsText(evaluations)}`)
+  say(`${rule}\nTHE SAME OVER GRAPHQL, asking only for what a schedule needs\n`)
   say(await overGraphql(building))
-  say(`${'─'.repeat(110)}\nWHERE TO LOOK NEXT
+  say(`${rule}\nWHERE TO LOOK NEXT
   npm run demo -- --serve                                    keep the service up; then open /reference and /explorer/
   npm run wythe -- explain lintel.bearing-length --jurisdiction ${building.jurisdiction} --as-of ${building.asOf}
   catalog/buildings/                                         the openings shown here

@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises'
 import { parse } from 'yaml'
 import type { Catalog } from '../catalog/catalog.ts'
 import { evaluateOpening } from '../operations/evaluate-opening.ts'
-import { evaluationText } from './evaluation-text.ts'
+import { cautionsText, evaluationText } from './evaluation-text.ts'
 import { failureText, type CommandResult } from './output.ts'
 
 export interface EvaluateOptions {
@@ -25,6 +25,6 @@ export async function evaluateFile(file: string, { json, ...around }: EvaluateOp
   }
   const answer = evaluateOpening.run({ catalog, now: () => new Date(), newId: randomUUID }, { ...around, opening })
   if (!answer.ok) return { text: failureText(answer), exitCode: 2 }
-  const text = json ? `${JSON.stringify(answer.value, null, 2)}\n` : evaluationText(answer.value)
+  const text = json ? `${JSON.stringify(answer.value, null, 2)}\n` : `${evaluationText(answer.value)}\n${cautionsText([answer.value])}`
   return { text, exitCode: answer.value.summary.verdict === 'fail' ? 1 : 0 }
 }

@@ -6,15 +6,21 @@ export function evaluationText(evaluation: Evaluation): string {
   const failures = findings.filter(({ outcome }) => outcome === 'fail').toSorted((a, b) => rank(a) - rank(b))
   const paragraphs = [
     headText(evaluation),
-    ...(failures.length > 0 ? [`NOT MET\n${failures.map(failureText).join('\n')}`] : []),
-    ...cautionsText(failures),
+    ...(failures.length > 0 ? [`NOT MET\n${failures.map((finding) => failureText(finding, evaluation)).join('\n')}`] : []),
     ...openText(evaluation),
-    quantitiesText(evaluation.quantities),
+    quantitiesText(evaluation),
     ...repealedText(evaluation),
     ...(summary.fromMemory > 0 ? [wrapped(`${summary.fromMemory} of the decided findings rest on a limit that is from memory and not confirmed in a published text; they are marked "from memory".`, '')] : []),
-    wrapped(evaluation.notice, ''),
   ]
   return `${paragraphs.join('\n\n')}\n`
+}
+
+/** The cautions that go with the remedies of some evaluations, each once, and the notice that goes with all. */
+export function cautionsText(evaluations: readonly Evaluation[]): string {
+  const cautions = [...new Set(evaluations.flatMap(({ findings }) => findings.flatMap((finding) => finding.cautions)))]
+  const notices = [...new Set(evaluations.map(({ notice }) => notice))].map((notice) => wrapped(notice, ''))
+  const list = cautions.length === 0 ? [] : [`CAUTIONS for mending the above\n${cautions.map((caution) => wrapped(`! ${caution}`, '  ')).join('\n')}`]
+  return `${[...list, ...notices].join('\n\n')}\n`
 }
 
 function rank({ force }: Finding): number {
@@ -28,10 +34,10 @@ function headText({ subject, jurisdiction, resolvedAt, asOf, editions, adoption,
   return `${subject.reference ?? 'Opening'}: ${summary.verdict.toUpperCase()}\n${counts}\n${place} on ${asOf}: ${law}; catalog ${catalog.release}`
 }
 
-function failureText(finding: Finding): string {
+function failureText(finding: Finding, { subject }: Evaluation): string {
   const { title, force, rule, member, measured, required, margin, remedy, evidence } = finding
   const where = member === null ? '' : `, ${member} end`
-  const shortfall = margin === null ? '' : `; ${margin.inchPound} (${margin.si})`
+  const shortfall = margin === null ? '' : `; off by ${inBoth(margin, subject.unitSystem)}`
   const marks = [force, ...(evidence === 'memory' ? ['from memory'] : []), ...(finding.withinResolution ? ['closer to the limit than the tape can tell'] : []), ...(finding.differsByUnit ? ['the other unit system would decide otherwise'] : [])]
   return [
     `  ✗ ${title}${where} [${marks.join(', ')}]`,
@@ -39,12 +45,6 @@ function failureText(finding: Finding): string {
     `    ${rule}, ${sourceText(finding)}`,
     ...(remedy === null ? [] : [wrapped(`Before cover-up: ${remedy.beforeCoverUp}`, '    '), wrapped(`After: ${remedy.afterCoverUp}`, '    ')]),
   ].join('\n')
-}
-
-/** Each caution once, however many remedies it goes with. */
-function cautionsText(failures: readonly Finding[]): string[] {
-  const cautions = [...new Set(failures.flatMap((finding) => finding.cautions))]
-  return cautions.length === 0 ? [] : [`CAUTIONS for mending the above\n${cautions.map((caution) => wrapped(`! ${caution}`, '  ')).join('\n')}`]
 }
 
 function sourceText({ chain }: Finding): string {
@@ -66,17 +66,23 @@ function openText({ findings, nextToMeasure }: Evaluation): string[] {
   return [...(unusual.length > 0 ? [`OPEN\n${unusual.join('\n')}`] : []), ...(next.length > 0 ? [`LOOK AT NEXT\n${[...next, ...more].join('\n')}`] : [])]
 }
 
-function quantitiesText(quantities: readonly ComputedQuantity[]): string {
+/** One figure in both systems, the opening's own first. */
+function inBoth({ inchPound, si }: { inchPound: string; si: string }, first: Evaluation['subject']['unitSystem']): string {
+  const [lead, other] = first === 'si' ? [si, inchPound] : [inchPound, si]
+  return lead === other ? lead : `${lead} (${other})`
+}
+
+function quantitiesText({ quantities, subject }: Evaluation): string {
   const computed = quantities.filter(({ status }) => status === 'computed')
   const width = Math.max(0, ...computed.map(({ title }) => title.length))
-  const rows = computed.map((quantity) => `  ${quantity.title.padEnd(width)}  ${amountText(quantity)}${quantity.needsLicensedProfessional ? '  *' : ''}`)
+  const rows = computed.map((quantity) => `  ${quantity.title.padEnd(width)}  ${amountText(quantity, subject.unitSystem)}${quantity.needsLicensedProfessional ? '  *' : ''}`)
   const starred = computed.some(({ needsLicensedProfessional }) => needsLicensedProfessional) ? ['  * to be confirmed by a licensed professional'] : []
   const open = quantities.length - computed.length
   return ['QUANTITIES', ...rows, ...starred, ...(open > 0 ? [`  ${open} more need facts that are not known`] : [])].join('\n')
 }
 
-function amountText({ value, si }: ComputedQuantity): string {
-  return si === null || si === value ? (value ?? '') : `${value ?? ''}  (${si})`
+function amountText({ value, inchPound, si }: ComputedQuantity, first: Evaluation['subject']['unitSystem']): string {
+  return inchPound === null || si === null ? (value ?? '') : inBoth({ inchPound, si }, first)
 }
 
 function repealedText({ repealed }: Evaluation): string[] {

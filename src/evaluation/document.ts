@@ -153,7 +153,7 @@ export const assessment = z.strictObject({
   editions: z.array(text),
   holdPoint: holdPointId.nullable(),
   subject: z
-    .strictObject({ reference: text.nullable(), basis: z.enum(['asDesigned', 'asBuilt']).nullable(), digest: text, facts: z.array(subjectFact) })
+    .strictObject({ reference: text.nullable(), basis: z.enum(['asDesigned', 'asBuilt']).nullable(), unitSystem: unitSystem.meta({ description: 'The system in which the opening was described; values lead with it.' }), digest: text, facts: z.array(subjectFact) })
     .meta({ id: 'Subject' }),
   summary,
   findings: z.array(finding),

@@ -39,7 +39,7 @@ export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, h
     findings,
     quantities: quantities.flatMap((definition) => {
       const result = computed.get(definition.id)
-      return result && result.status !== 'notApplicable' ? [quantityEntry(result, definition)] : []
+      return result && result.status !== 'notApplicable' ? [quantityEntry(result, definition, opening.unitSystem)] : []
     }),
     nextToMeasure: nextToMeasure(findings, holdPoint),
     repealed: ruleSet.repealed.map(repealedEntry),
@@ -52,7 +52,7 @@ export function digestOfAssessment(assessment: Assessment): string {
 }
 
 /** The facts as they were judged, each end by itself. */
-function subjectOf({ reference, basis, facts }: Opening): Assessment['subject'] {
+function subjectOf({ reference, basis, unitSystem, facts }: Opening): Assessment['subject'] {
   const entries = [...facts].flatMap(([fact, readings]) =>
     readings.flatMap((reading, index) => {
       if (!reading) return []
@@ -62,7 +62,7 @@ function subjectOf({ reference, basis, facts }: Opening): Assessment['subject'] 
       return [{ fact, member, given: text, settled, derivedFrom: [...derivedFrom], conflictsWith: [...conflictsWith] }]
     }),
   )
-  return { reference: reference ?? null, basis: basis ?? null, digest: digestOf(entries), facts: entries }
+  return { reference: reference ?? null, basis: basis ?? null, unitSystem, digest: digestOf(entries), facts: entries }
 }
 
 function repealedEntry({ rule, reason, chain }: RepealedRule): Assessment['repealed'][number] {

@@ -2,7 +2,8 @@ import type { Catalog } from '../catalog/catalog.ts'
 import { limitText } from '../catalog/limit-text.ts'
 import type { ResolvedRule, RuleSet } from '../catalog/rule-set.ts'
 import type { Opening } from '../opening/opening.ts'
-import type { Inputs, LimitInForce, Source } from '../quantities/source.ts'
+import type { Inputs, LimitInForce } from '../quantities/inputs.ts'
+import type { Source } from '../quantities/source.ts'
 import { readQuantity } from '../units/quantity.ts'
 
 /** What quantities may compute from: this opening, the limits of this rule set, and the figures of the catalog. */

@@ -10,6 +10,8 @@ interface Derivation {
   readonly from: readonly string[]
   readonly ends: 1 | 2
   readonly value: (given: readonly FactValue[]) => FactValue | undefined
+  /** True when a given value fits although it is not the derived one: two splices fit "at least one". */
+  readonly allows?: (given: FactValue) => boolean
 }
 
 const derivations: readonly Derivation[] = [
@@ -33,6 +35,13 @@ const derivations: readonly Derivation[] = [
     ends: 1,
     value: ([projection]) => (typeof projection === 'object' ? edgeAt(projection.amount) : undefined),
   },
+  {
+    fact: 'head.flashing.splices',
+    from: ['head.flashing.spliceLap'],
+    ends: 1,
+    value: () => ({ dimension: 'count', amount: 1 }),
+    allows: (given) => typeof given === 'object' && given.amount >= 1,
+  },
 ]
 
 /** Adds the facts that follow from those given. A given fact is never replaced; where the two disagree, it is marked. */
@@ -40,7 +49,7 @@ export function derive(given: Facts): Facts {
   const all = new Map(given)
   for (const derivation of derivations) {
     const present = given.get(derivation.fact) ?? []
-    const readings = Array.from({ length: derivation.ends }, (_, end) => merged(present[end], derivedAt(given, derivation, end)))
+    const readings = Array.from({ length: derivation.ends }, (_, end) => merged(present[end], derivedAt(given, derivation, end), derivation.allows))
     if (readings.some((reading) => reading !== undefined)) all.set(derivation.fact, readings)
   }
   return all
@@ -55,9 +64,9 @@ function derivedAt(given: Facts, { from, value }: Derivation, end: number): Read
   return { value: derived, text: textOf(derived), derivedFrom: from, ...(resolution > 0 ? { resolution } : {}) }
 }
 
-function merged(given: Reading | undefined, derived: Reading | undefined): Reading | undefined {
+function merged(given: Reading | undefined, derived: Reading | undefined, allows: Derivation['allows']): Reading | undefined {
   if (!given || !derived) return given ?? derived
-  return agree(given, derived) ? given : { ...given, conflictsWith: derived.derivedFrom ?? [] }
+  return allows?.(given.value) || agree(given, derived) ? given : { ...given, conflictsWith: derived.derivedFrom ?? [] }
 }
 
 function presence(fact: string, height: string): Derivation {

@@ -1,5 +1,6 @@
-import type { QuantityDefinition, QuantityResult } from './define.ts'
-import type { Inputs } from './source.ts'
+import type { QuantityDefinition } from './define.ts'
+import type { Inputs } from './inputs.ts'
+import type { QuantityResult } from './result.ts'
 
 /** Computes every quantity once, each after those it builds on. A circle among them is a fault of ours and throws. */
 export function computeQuantities(definitions: readonly QuantityDefinition[], inputs: Omit<Inputs, 'quantity'>): ReadonlyMap<string, QuantityResult> {

@@ -1,39 +1,16 @@
 import type { Reason } from '../catalog/rule.ts'
 import type { Dimension } from '../units/dimension.ts'
-import { exactLengthText, quantityText } from '../units/quantity-text.ts'
-import type { Found, Need, Unknown, UsedInput } from './need.ts'
-import type { Inputs, Source } from './source.ts'
-
-export type Part = 'head' | 'sill' | 'jambs' | 'wall' | 'ties' | 'barrier' | 'base'
-
-/** An amount in the base unit of the quantity's dimension, a list of them, or a text such as a section. */
-export type QuantityValue = number | string | readonly number[]
+import { computedLengthText, exactLengthText, quantityText } from '../units/quantity-text.ts'
+import type { Inputs } from './inputs.ts'
+import type { Found, Need, Unknown } from './need.ts'
+import type { Part, QuantityResult, QuantityValue } from './result.ts'
+import type { Source } from './source.ts'
 
 /** What a computation answers: a value with the steps to it, or why there is none. */
 export type Computation =
   | { readonly value: QuantityValue; readonly steps?: readonly string[]; readonly notes?: readonly string[] }
   | { readonly reason: Reason; readonly why: string }
   | 'notApplicable'
-
-/** One computed quantity as it stands in an evaluation. */
-export interface QuantityResult {
-  readonly id: string
-  readonly title: string
-  readonly part: Part
-  readonly dimension: Dimension | null
-  readonly status: 'computed' | 'notDetermined' | 'notApplicable'
-  readonly value: QuantityValue | null
-  readonly text: string
-  readonly formula: string
-  readonly inputs: readonly UsedInput[]
-  readonly steps: readonly string[]
-  readonly notes: readonly string[]
-  readonly assumptions: readonly string[]
-  readonly sources: readonly Source[]
-  readonly missing: readonly string[]
-  readonly reason: Reason | null
-  readonly why: string | null
-}
 
 export interface QuantityDefinition {
   readonly id: string
@@ -110,13 +87,21 @@ function blank<T extends object>(definition: Definition<T>, rest: Partial<Quanti
   }
 }
 
-/** The value in words: inch-pound first, then SI, except where a length is already one exact text. */
+const wholeTenth_nm = 100_000 // a tenth of a millimetre, as metric tapes and tables go
+
+/** The value in words; a length that no tape shows is given in both systems. */
 export function valueText(value: QuantityValue, dimension: Dimension | null): string {
   if (typeof value === 'string') return value
   if (typeof value !== 'number') return value.map((amount) => valueText(amount, dimension)).join(', ')
   if (dimension === null) return String(value)
-  if (dimension === 'length') return exactLengthText(Math.round(value))
+  if (dimension === 'length') return lengthText(Math.round(value))
   return quantityText({ dimension, amount: value }, 'inchPound')
+}
+
+function lengthText(nanometres: number): string {
+  const exact = exactLengthText(nanometres)
+  const readable = exact.endsWith('in') || nanometres % wholeTenth_nm === 0
+  return readable ? exact : `${computedLengthText(nanometres, 'inchPound')} (${computedLengthText(nanometres, 'si')})`
 }
 
 function distinct(sources: readonly Source[]): readonly Source[] {

@@ -53,21 +53,24 @@ export const lintelDeflection = defineQuantity({
   },
 })
 
-/** How much of the allowed deflection is used; more than 1 is too much. */
+/** How much of the allowed part of the span is used; more than 1 is too much. The cap is another rule's business: not every code has it. */
 export const lintelDeflectionRatio = defineQuantity({
   id: 'lintel.deflection-ratio',
-  title: 'Deflection, part of what is allowed',
+  title: 'Deflection, share of the allowed part of the span',
   part: 'head',
   dimension: 'ratio',
   structural: true,
-  formula: 'deflection / allowed deflection',
+  formula: 'deflection / (effective span / divisor)',
   appliesTo: onLooseAngle,
-  needs: { deflection: result('lintel.deflection'), allowed },
-  compute: ({ deflection, allowed }) => ({
-    value: deflection / allowed,
-    steps: [`${inchText(deflection)} / ${inchText(allowed)} = ${quantityText({ dimension: 'ratio', amount: deflection / allowed }, 'inchPound')}`],
-    notes: [confirmed],
-  }),
+  needs: { deflection: result('lintel.deflection'), span, divisor: parameter('lintel.deflection-divisor') },
+  compute: ({ deflection, span, divisor }) => {
+    const ratio = deflection / (span / divisor)
+    return {
+      value: ratio,
+      steps: [`${inchText(deflection)} / (${exactLengthText(span)} / ${divisor}) = ${quantityText({ dimension: 'ratio', amount: ratio }, 'inchPound')}`],
+      notes: [confirmed],
+    }
+  },
 })
 
 function forceText(newtons: number): string {

@@ -1,15 +1,9 @@
 import type { Table } from '../catalog/reference.ts'
 import type { FactValue, Reading } from '../opening/opening.ts'
 import { quantityText } from '../units/quantity-text.ts'
-import type { QuantityResult } from './define.ts'
-import type { Inputs, Source } from './source.ts'
-
-/** One input as it was used, so that a person can follow the arithmetic. */
-export interface UsedInput {
-  readonly name: string
-  readonly from: string
-  readonly text: string
-}
+import type { Inputs } from './inputs.ts'
+import type { QuantityResult, UsedInput } from './result.ts'
+import type { Source } from './source.ts'
 
 export type Found<T> =
   | { readonly known: true; readonly value: T; readonly used: readonly Omit<UsedInput, 'name'>[]; readonly sources: readonly Source[]; readonly assumptions: readonly string[] }

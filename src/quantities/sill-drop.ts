@@ -1,4 +1,4 @@
-import { exactLengthText } from '../units/quantity-text.ts'
+import { exactLengthText, inchText } from '../units/quantity-text.ts'
 import { onlyWhere } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { choiceIs, fact, limit, orElse } from './need.ts'
@@ -20,7 +20,7 @@ export const sillDrop = defineQuantity({
     depth: fact.amount('sill.depth'),
     slope: orElse(fact.amount('sill.slope'), onlyWhere(brickSill, leastSlope), 'The slope is not known; the least slope of the rule in force is taken.'),
   },
-  compute: ({ depth, slope }) => ({ value: fall(depth, slope), steps: [step(depth, slope)] }),
+  compute: ({ depth, slope }) => fallOf(depth, slope),
 })
 
 /** The least fall that a brick sill of this depth has to have, in nanometres. */
@@ -32,18 +32,11 @@ export const sillRequiredDrop = defineQuantity({
   formula: 'depth × tan(least slope)',
   appliesTo: brickSill,
   needs: { depth: fact.amount('sill.depth'), slope: leastSlope },
-  compute: ({ depth, slope }) => ({ value: Math.ceil(exactFall(depth, slope)), steps: [step(depth, slope)] }),
+  compute: ({ depth, slope }) => fallOf(depth, slope),
 })
 
-function exactFall(depth: number, degrees: number): number {
-  return depth * Math.tan((degrees * Math.PI) / 180)
-}
-
-function fall(depth: number, degrees: number): number {
-  return Math.round(exactFall(depth, degrees))
-}
-
-function step(depth: number, degrees: number): string {
-  const ratio = Math.tan((degrees * Math.PI) / 180).toFixed(3)
-  return `${exactLengthText(depth)} × tan(${Number(degrees.toFixed(2))}°) = ${exactLengthText(depth)} × ${ratio}`
+function fallOf(depth: number, degrees: number) {
+  const slope = Math.tan((degrees * Math.PI) / 180)
+  const value = Math.round(depth * slope)
+  return { value, steps: [`${exactLengthText(depth)} × tan(${Number(degrees.toFixed(2))}°) = ${exactLengthText(depth)} × ${slope.toFixed(3)} = ${inchText(value)}`] }
 }

@@ -67,6 +67,12 @@ export function quantityText({ dimension, amount }: Quantity, system: UnitSystem
   return `${fourFigures(amount / factor)} ${shown}`.trimEnd()
 }
 
+/** A computed length: on the tape where it falls on a 64th, else to a ten-thousandth of an inch or a micrometre. */
+export function computedLengthText(nanometres: number, system: UnitSystem): string {
+  if (system === 'si') return `${trimmed(nanometres / 1_000_000, 3)} mm`
+  return nanometres % sixtyFourth_nm === 0 ? inchText(nanometres) : `${trimmed(nanometres / inch_nm, 4)} in`
+}
+
 function fourFigures(value: number): string {
   if (Number.isInteger(value) || Math.abs(value) >= 10_000) return String(Math.round(value))
   return trimmed(value, Math.min(20, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value))))))

@@ -4,9 +4,11 @@ import { resolveRules, type Place } from '../../src/catalog/resolve.ts'
 import type { ResolvedRule, RuleSet } from '../../src/catalog/rule-set.ts'
 import { loadCatalog } from '../../src/store/load-catalog.ts'
 
+export const catalogFolder = join(import.meta.dirname, '../../catalog')
+
 /** The catalog that the service is delivered with. */
 export async function realCatalog(): Promise<Catalog> {
-  const loaded = await loadCatalog(join(import.meta.dirname, '../../catalog'))
+  const loaded = await loadCatalog(catalogFolder)
   if (!loaded.ok) throw new Error(loaded.problems.map(({ code, path, pointer, detail }) => `${code} ${path}${pointer}: ${detail}`).join('\n'))
   return loaded.catalog
 }

@@ -5,8 +5,10 @@ import type { Comparator } from '../../src/catalog/limit.ts'
 import { settleFact } from '../../src/opening/describe.ts'
 import { facts as factDefinitions } from '../../src/opening/facts.ts'
 import type { Readings } from '../../src/opening/opening.ts'
-import type { QuantityDefinition, QuantityResult, QuantityValue } from '../../src/quantities/define.ts'
-import type { Inputs, Source } from '../../src/quantities/source.ts'
+import type { QuantityDefinition } from '../../src/quantities/define.ts'
+import type { Inputs } from '../../src/quantities/inputs.ts'
+import type { QuantityResult, QuantityValue } from '../../src/quantities/result.ts'
+import type { Source } from '../../src/quantities/source.ts'
 import { readQuantity, type Quantity } from '../../src/units/quantity.ts'
 
 /** What a test knows. Anything left out is not known; parameters and tables are those of the catalog unless given. */

@@ -22,7 +22,8 @@ function known(jurisdiction: string, { jurisdictions }: Catalog): readonly Defec
 }
 
 function checkLayer(jurisdiction: string, catalog: Catalog, below: readonly string[] = []): readonly Defect[] {
-  if (below.includes(jurisdiction)) return [{ code: 'circularJurisdiction', detail: [...below, jurisdiction].join(' lies within ') }]
+  if (jurisdiction === below[0]) return [{ code: 'circularJurisdiction', detail: [...below, jurisdiction].join(' lies within ') }]
+  if (below.includes(jurisdiction)) return []
   const within = catalog.jurisdictions.get(jurisdiction)?.within
   if (within === null || within === undefined) return []
   const unknown = known(within, catalog)
