@@ -28,18 +28,36 @@ export interface AppOptions {
 }
 
 const largestBody = 1_048_576
+/** Longer than any id, so that the operation and not the router refuses it. */
+const longestParameter = 500
+
+/** Everything that a page shows comes from this service; the service itself may stand behind plain HTTP. */
+const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
 /** Builds the service. Never listens and never reads the environment. */
 export async function buildApp({ deps, publicUrl, explorerDir, logger = false }: AppOptions): Promise<FastifyInstance> {
-  const app = Fastify({ logger, bodyLimit: largestBody, genReqId: () => deps.newId(), forceCloseConnections: 'idle' })
+  const app = Fastify({
+    logger,
+    bodyLimit: largestBody,
+    genReqId: () => deps.newId(),
+    forceCloseConnections: 'idle',
+    return503OnClosing: false, // what is under way is answered, and readiness tells that the end has begun
+    routerOptions: { maxParamLength: longestParameter },
+    frameworkErrors: (error, request, reply) => void handleError(error, request, reply),
+  })
+  app.removeContentTypeParser('text/plain')
   app.decorate('deps', deps).decorate('publicUrl', publicUrl)
   app.setErrorHandler(handleError)
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
   for (const schema of namedSchemas()) app.addSchema(schema)
-  await app.register(helmet, { contentSecurityPolicy: { useDefaults: true, directives: { 'upgrade-insecure-requests': null } } })
-  await app.register(underPressure, { maxEventLoopDelay: 1_000, pressureHandler: () => { throw Object.assign(new Error('too busy'), { statusCode: 503 }) } })
+  await app.register(helmet, { contentSecurityPolicy: { directives: policy } })
+  await app.register(underPressure, { maxEventLoopDelay: 1_000, retryAfter: 10 })
   await app.register(swagger, documentOptions(publicUrl))
-  await app.register(swaggerUi, { routePrefix: '/reference', uiConfig: { docExpansion: 'list', deepLinking: true } })
+  await app.register(swaggerUi, {
+    routePrefix: '/reference',
+    uiConfig: { docExpansion: 'list', deepLinking: true },
+    theme: { title: 'Wythe: API reference', css: [{ filename: 'plain.css', content: '.swagger-ui .topbar { display: none }' }] },
+  })
   await app.register(health)
   await app.register(rest, { prefix: '/v1' })
   await app.register(graphql)

@@ -2,16 +2,18 @@ import { z } from 'zod'
 import type { Problem } from '../opening/problem.ts'
 import { problemTypes, type ProblemCode } from './problems.ts'
 
+const problemCode = z.enum(Object.keys(problemTypes) as [ProblemCode, ...ProblemCode[]]).meta({ id: 'ProblemCode', description: 'The last part of `type`.' })
+
 /** RFC 9457 problem details, with every single error by JSON Pointer. */
 export const problemDocument = z
   .strictObject({
     type: z.string().meta({ description: 'Address of a page that explains the code.' }),
     title: z.string(),
-    status: z.int(),
+    status: z.int().min(400).max(599),
     detail: z.string(),
     instance: z.string().meta({ description: 'The request, as the log knows it.' }),
-    code: z.string(),
-    errors: z.array(z.strictObject({ code: z.string(), pointer: z.string(), detail: z.string() }).meta({ id: 'ProblemError' })),
+    code: problemCode,
+    errors: z.array(z.strictObject({ code: z.string(), pointer: z.string().meta({ description: 'JSON Pointer (RFC 6901) into what was sent.' }), detail: z.string() }).meta({ id: 'ProblemError' })),
   })
   .meta({ id: 'Problem', title: 'Problem details (RFC 9457)' })
 export type ProblemDocument = z.infer<typeof problemDocument>

@@ -4,6 +4,7 @@ import type { Catalog } from './catalog.ts'
 import { isInForce } from './in-force.ts'
 import { editionIdOf } from './identifier.ts'
 import type { Adoption } from './jurisdiction.ts'
+import { limitText } from './limit-text.ts'
 import type { Limit } from './limit.ts'
 import type { Rule } from './rule.ts'
 import { chainStepOf, type ChainStep, type ResolvedRule, type RuleSet } from './rule-set.ts'
@@ -137,7 +138,7 @@ function issuedOn(catalog: Catalog, publication: string, edition: string): strin
 function chainOf(catalog: Catalog, rule: Rule, { limit, edition }: Issue, base: Base): readonly ChainStep[] {
   const kind = catalog.publications.get(limit.publication)?.kind
   const layer = rule.force !== 'mandatory' ? 'practice' : kind === 'standard' ? 'standard' : 'modelCode'
-  const published = chainStepOf({ layer, action: 'published', publication: limit.publication, edition, locator: limit.locator, readIn: limit.readIn ?? null })
+  const published = chainStepOf({ layer, action: 'published', publication: limit.publication, edition, locator: limit.locator, readIn: limit.readIn ?? null, new: limitText(limit, limit.comparator ?? rule.check.comparator) })
   if (!base.adoption || rule.force !== 'mandatory') return [published]
   const { adoption, instrument, effectiveFrom, publication, edition: adopted } = base.adoption.adoption
   return [published, chainStepOf({ layer: base.adoption.layer, action: 'adoption', document: adoption, publication, edition: adopted, instrument, effectiveFrom })]

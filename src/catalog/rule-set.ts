@@ -51,9 +51,9 @@ export interface RuleSet {
   readonly repealed: readonly RepealedRule[]
 }
 
-export function chainStepOf(step: Pick<ChainStep, 'layer' | 'action'> & Partial<ChainStep>): ChainStep {
+export function chainStepOf({ layer, action, ...detail }: Pick<ChainStep, 'layer' | 'action'> & Partial<ChainStep>): ChainStep {
   return {
-    publication: null, edition: null, locator: null, readIn: null, document: null, modification: null,
-    instrument: null, effectiveFrom: null, old: null, new: null, ...step,
+    layer, action, publication: null, edition: null, locator: null, readIn: null, document: null, modification: null,
+    instrument: null, effectiveFrom: null, old: null, new: null, ...detail,
   }
 }

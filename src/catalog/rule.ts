@@ -5,7 +5,7 @@ import { editionId, factPath, ruleId } from './identifier.ts'
 import { comparator, evidence, limit } from './limit.ts'
 
 export const force = z.enum(['mandatory', 'recommended', 'informative']).meta({
-  id: 'Force', description: 'mandatory: adopted law. recommended: a trade note, a guide or practice. informative: told, never failed.',
+  id: 'Force', description: 'mandatory: adopted law. recommended: a trade note, a guide or practice. informative: told, without a say in the verdict.',
 })
 export type Force = z.infer<typeof force>
 

@@ -5,19 +5,28 @@ import { join } from 'node:path'
 const target = 'dist/explorer'
 const files = ['react/umd/react.production.min.js', 'react-dom/umd/react-dom.production.min.js', 'graphiql/graphiql.min.js', 'graphiql/graphiql.min.css']
 
-const startQuery = `# Findings that fail for one opening. Press the play button.
+const startQuery = `# What holds for one opening
 {
   evaluation(
     jurisdiction: "us-xa-101-2400000"
     asOf: "2026-03-01"
     opening: {
       lengthUnit: in
-      opening: { kind: window, width: "48", height: "60" }
-      head: { support: { kind: looseSteelAngle, bearing: ["4", "3 1/2"] } }
+      opening: { kind: window
+        width: "48", height: "60" }
+      head: {
+        support: { kind: looseSteelAngle
+          bearing: ["4", "3 1/2"] }
+      }
     }
   ) {
     summary { verdict fail notDetermined }
-    findings { title outcome member measured { text } required { text } margin { inchPound si } }
+    findings {
+      title outcome member
+      measured { text }
+      required { text }
+      margin { inchPound si }
+    }
     nextToMeasure { title holdPoint decides }
   }
 }`
@@ -32,5 +41,5 @@ const index = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="
 await mkdir(target, { recursive: true })
 for (const file of files) await cp(join('node_modules', file), join(target, file.slice(file.lastIndexOf('/') + 1)))
 await writeFile(join(target, 'explorer.js'), script)
-await writeFile(join(target, 'explorer.css'), 'html,body,#explorer{height:100%;margin:0}')
+await writeFile(join(target, 'explorer.css'), 'html,body,#explorer{height:100%;margin:0}.graphiql-logo{display:none}')
 await writeFile(join(target, 'index.html'), index)

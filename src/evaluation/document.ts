@@ -6,6 +6,7 @@ import { chainStep } from '../catalog/rule-set.ts'
 import { holdPointId } from '../opening/hold-points.ts'
 
 const text = z.string()
+const counted = z.int().min(0).max(1_000_000)
 const member = z.enum(['left', 'right']).meta({ id: 'Member', description: 'Which end, seen from outside.' })
 
 const measured = z
@@ -44,7 +45,7 @@ const disagreement = z
 export const finding = z
   .strictObject({
     rule: text,
-    revision: z.int(),
+    revision: counted,
     title: text,
     statement: text,
     part,
@@ -126,13 +127,13 @@ const verdict = z.enum(['pass', 'attention', 'incomplete', 'fail']).meta({ id: '
 
 const summary = z
   .strictObject({
-    pass: z.int(),
-    fail: z.int(),
-    notDetermined: z.int(),
-    notApplicable: z.int(),
-    mandatoryFailures: z.int(),
-    mandatoryNotDetermined: z.int(),
-    fromMemory: z.int().meta({ description: 'Decided findings whose limit is not confirmed in a text.' }),
+    pass: counted,
+    fail: counted,
+    notDetermined: counted,
+    notApplicable: counted,
+    mandatoryFailures: counted,
+    mandatoryNotDetermined: counted,
+    fromMemory: counted.meta({ description: 'Decided findings whose limit is not confirmed in a text.' }),
     verdict,
   })
   .meta({ id: 'Summary' })

@@ -64,7 +64,7 @@ export const quantity = (dimension: Dimension, title: string, about: Bounded) =>
   define(quantityWire, { ...about, title, kind: 'quantity', dimension, perEnd: false })
 
 export const count = (title: string, about: Bounded) =>
-  define(z.int(), { ...about, title, kind: 'quantity', dimension: 'count', perEnd: false })
+  define(z.int().min(0).max(10_000), { ...about, title, kind: 'quantity', dimension: 'count', perEnd: false })
 
 export const flag = (title: string, about: Described) => define(z.boolean(), { ...about, title, kind: 'boolean', perEnd: false })
 

@@ -6,7 +6,7 @@ import { plainCharacters, readNumber, toNumber, type Rational } from '../units/n
  */
 export function readSection(text: string): string | undefined {
   const match = /^(?:\(([1-9])\) ?|([1-9])[ -]?(?=L))?L? ?([\d./ -]+?) ?X ?([\d./ -]+?) ?X ?([\d./ -]+)$/.exec(bareSection(text))
-  const [leg, otherLeg, thickness] = (match ?? []).slice(3).map((part) => readNumber((part ?? '').trim()))
+  const [leg, otherLeg, thickness] = (match ?? []).slice(3).map((part) => readNumber(part.trim()))
   if (!leg || !otherLeg || !thickness || !isAngle(leg, otherLeg, thickness)) return undefined
   const sizes = [leg, otherLeg, thickness].map(toNumber)
   const metric = sizes.some((size) => size > 12)

@@ -30,7 +30,7 @@ export function settleValue(definition: FactDefinition, wire: unknown, path: Pat
 
 function settleSection(text: string, path: Path): Settled {
   const section = readSection(text)
-  return section === undefined ? refusal('unreadable', path, `"${text}" is not an angle section. Write the legs and the thickness: L5x3-1/2x5/16`) : reading({ value: section, text: section })
+  return section === undefined ? refusal('unreadable', path, `"${text}" is not an angle section. Write the legs and the thickness: L5x3-1/2x5/16`) : reading({ value: section, text: text.trim() })
 }
 
 function settleLength(definition: FactDefinition, wire: LengthWire, path: Path, defaults: Defaults): Settled {

@@ -55,7 +55,7 @@ function unknownKeys(schema: z.ZodType, path: Path, keys: readonly string[]): re
 }
 
 function unknownKey(known: readonly string[], path: Path, key: string): Problem<ShapeCode> {
-  const near = known.length > 0 && key.length <= longestKey ? closest(key, known as string[]) : undefined
+  const near = known.length > 0 && key.length <= longestKey ? closest(key, known) : undefined
   const suggestion = near !== undefined && distance(key, near) <= Math.max(2, key.length / 3) ? ` Did you mean "${near}"?` : ''
   const shown = key.length <= longestKey ? key : `${key.slice(0, longestKey)}…`
   return { code: 'unknownKey', pointer: pointerOf([...path, key]), detail: `"${shown}" is not known here.${suggestion || ` Known: ${known.join(', ')}.`}` }

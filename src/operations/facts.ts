@@ -33,7 +33,7 @@ export const listFacts = defineOperation({
   name: 'listFacts',
   summary: 'List the facts of an opening',
   description: 'Every fact that a description may hold: its words, unit, allowed values, when it can be seen and what hides it.',
-  input: z.strictObject({ part: part.nullish().meta({ description: 'Only facts that rules of this part use.' }), seenFrom: holdPointId.nullish(), ...paging }),
+  input: z.strictObject({ part: part.nullish().meta({ description: 'Only facts that rules of this part use.' }), seenFrom: holdPointId.nullish().meta({ description: 'Only facts first seen at this hold point.' }), ...paging }),
   output: pageOf(factView, 'FactPage'),
   answer: ({ catalog }, { part, seenFrom, ...paging }) => {
     const users = usersOf(catalog, part ?? undefined)
@@ -43,7 +43,7 @@ export const listFacts = defineOperation({
 })
 
 const holdPointView = z
-  .strictObject({ id: holdPointId, order: z.int(), title: text, kind: z.enum(['hold', 'witness', 'selfCheck']).meta({ id: 'HoldPointKind' }), hides: text.nullable(), facts: z.array(text).meta({ description: 'Facts first seen here.' }), rules: z.array(text).meta({ description: 'Rules to be seen here.' }) })
+  .strictObject({ id: holdPointId, order: z.int().min(0).max(1_000_000), title: text, kind: z.enum(['hold', 'witness', 'selfCheck']).meta({ id: 'HoldPointKind' }), hides: text.nullable(), facts: z.array(text).meta({ description: 'Facts first seen here.' }), rules: z.array(text).meta({ description: 'Rules to be seen here.' }) })
   .meta({ id: 'HoldPoint' })
 
 export const listHoldPoints = defineOperation({

@@ -3,15 +3,15 @@ import { force, part } from '../catalog/rule.ts'
 import { holdPointId } from '../opening/hold-points.ts'
 import { defineOperation } from './operation.ts'
 import { page, pageOf, paging } from './page.ts'
-import { place, resolvePlace } from './place.ts'
+import { place, resolveIfAsked } from './place.ts'
 import { ruleSummary, summaryOf } from './rule-views.ts'
 
 const input = z.strictObject({
   ...place,
-  part: part.nullish(),
-  topic: z.string().max(40).nullish(),
-  force: force.nullish(),
-  holdPoint: holdPointId.nullish(),
+  part: part.nullish().meta({ description: 'Only rules of this part of the wall.' }),
+  topic: z.string().max(40).nullish().meta({ description: 'Only rules of this topic: "flashing".' }),
+  force: force.nullish().meta({ description: 'Only rules of this force.' }),
+  holdPoint: holdPointId.nullish().meta({ description: 'Only rules to be seen at this hold point.' }),
   ...paging,
 })
 
@@ -22,9 +22,9 @@ export const listRules = defineOperation({
   input,
   output: pageOf(ruleSummary, 'RulePage'),
   answer: (deps, { part, topic, force, holdPoint, first, after, ...where }) => {
-    const resolved = where.jurisdiction || where.edition ? resolvePlace(deps, where) : undefined
-    if (resolved && !resolved.ok) return resolved
-    const rules = resolved ? resolved.value.rules.map(({ rule }) => rule) : [...deps.catalog.rules.values()]
+    const resolved = resolveIfAsked(deps, where)
+    if (!resolved.ok) return resolved
+    const rules = resolved.value?.rules.map(({ rule }) => rule) ?? [...deps.catalog.rules.values()]
     const wanted = rules.filter((rule) => matches(rule, { part, topic, force, holdPoint }))
     return page(wanted.map(summaryOf), ({ rule }) => rule, { first, after })
   },

@@ -21,3 +21,9 @@ export function resolvePlace({ catalog, now }: Dependencies, { jurisdiction, asO
   const date = asOf ?? now().toISOString().slice(0, 10)
   return orFailure(resolveRules(catalog, { jurisdiction: jurisdiction ?? null, asOf: date, edition: edition ?? undefined, publication: publication ?? undefined }))
 }
+
+/** The rules of a place where any word of one is said, so that no word is passed over in silence; null where none is. */
+export function resolveIfAsked(deps: Dependencies, where: Place): Answer<RuleSet | null> {
+  const asked = Object.values(where).some((word) => (word ?? null) !== null)
+  return asked ? resolvePlace(deps, where) : { ok: true, value: null }
+}

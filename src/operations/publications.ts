@@ -15,7 +15,7 @@ const view = z
     kind: publication.shape.kind.meta({ id: 'PublicationKind' }),
     editions: z.array(
       z
-        .strictObject({ id: text, edition: text, issued: text, references: z.array(text), note: text.nullable(), rules: z.int().meta({ description: 'Rules with a limit of this edition.' }) })
+        .strictObject({ id: text, edition: text, issued: text, references: z.array(text), note: text.nullable(), rules: z.int().min(0).max(1_000_000).meta({ description: 'Rules with a limit of this edition.' }) })
         .meta({ id: 'PublicationEdition' }),
     ),
   })
@@ -34,7 +34,7 @@ export const readPublication = defineOperation({
   name: 'readPublication',
   summary: 'Read one publication',
   description: 'A publication with its editions and the standards that they bring with them.',
-  input: z.strictObject({ publication: z.string().max(200) }),
+  input: z.strictObject({ publication: z.string().max(200).meta({ description: 'The id of the publication: "irc".' }) }),
   output: view,
   answer: ({ catalog }, { publication: id }) => {
     const found = catalog.publications.get(id)

@@ -10,7 +10,7 @@ const text = z.string()
 
 const summaryShape = {
   rule: text,
-  revision: z.int(),
+  revision: z.int().min(0).max(1_000_000),
   title: text,
   topic: text,
   part,

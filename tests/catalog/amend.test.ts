@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest'
 import { amendment as amendmentSchema, type Amendment } from '../../src/catalog/amendment.ts'
 import { assembleCatalog } from '../../src/catalog/assemble.ts'
 import type { Catalog, CatalogDocument } from '../../src/catalog/catalog.ts'
+import { digestOfText } from '../../src/catalog/digest.ts'
 import { resolveRules } from '../../src/catalog/resolve.ts'
 import type { ResolvedRule, RuleSet } from '../../src/catalog/rule-set.ts'
 import { readCatalogFiles } from '../../src/store/catalog-files.ts'
@@ -31,7 +32,7 @@ describe('a substitution', () => {
     })
     const step = { layer: county, action: 'substitution', publication: null, edition: null, readIn: null, document: 'us-xa-101/ord-2021-17', instrument: ordinance, effectiveFrom: '2021-04-07' }
     expect(rule.chain).toEqual([
-      { layer: 'modelCode', action: 'published', publication: 'irc', edition: '2018', locator: 'R703.8.3', readIn: null, document: null, modification: null, instrument: null, effectiveFrom: null, old: null, new: null },
+      { layer: 'modelCode', action: 'published', publication: 'irc', edition: '2018', locator: 'R703.8.3', readIn: null, document: null, modification: null, instrument: null, effectiveFrom: null, old: null, new: 'at least 4 in (102 mm)' },
       { layer: 'us-xa', action: 'adoption', publication: 'irc', edition: '2018', locator: null, readIn: null, document: 'us-xa/irc-2018', modification: null, effectiveFrom: '2020-01-01', old: null, new: null,
         instrument: { kind: 'administrativeRule', number: '210-30', section: '01', adopted: '2019-09-16', href: 'https://law.example/us-xa/rule-210-30' } },
       { ...step, modification: 'm1', locator: '9-304(a)', old: 'at least 4 in (102 mm)', new: 'at least 6 in (152 mm)' },
@@ -97,6 +98,15 @@ describe('amendments of one layer', () => {
     const ended = { ...first, effectiveUntil: '2021-06-01' }
     expect(spacingOn('2021-05-31', ended)).toMatchObject({ inchPound: '24 [in_i]' })
     expect(spacingOn('2021-06-01', ended)).toMatchObject({ inchPound: '33 [in_i]' })
+  })
+
+  test('are told in the chain by date, whatever order they are held in', () => {
+    const renumbered: Amendment = { ...second, modifications: [{ modification: 'm1', kind: 'renumbering', target: { rule: 'weep.size' }, old: { locator: 'R703.8.6' }, new: { locator: '10' } }] }
+    const reworded: Amendment = { ...first, modifications: [{ modification: 'm1', kind: 'substitution', target: { rule: 'weep.size', part: 'statement' }, old: { digest: digestOfText(catalog.rules.get('weep.size')?.statement ?? '') }, new: { text: 'Each weep is wide enough.', locator: '9' } }] }
+    for (const amendments of [[reworded, renumbered], [renumbered, reworded]]) {
+      const { chain } = ruleIn(resolved({ ...catalog, amendments }, { jurisdiction: county, asOf: '2022-01-01' }), 'weep.size')
+      expect(chain.slice(2).map(({ document, action }) => `${document} ${action}`)).toEqual([`${county}/ord-1 substitution`, `${county}/ord-2 renumbering`])
+    }
   })
 
   test('give way to the one that supersedes them, from the day on which that one is in force', () => {

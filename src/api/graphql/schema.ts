@@ -1,7 +1,8 @@
-import { GraphQLError, GraphQLObjectType, GraphQLSchema, type GraphQLFieldConfig } from 'graphql'
+import { getNullableType, GraphQLError, GraphQLObjectType, GraphQLSchema, type GraphQLFieldConfig } from 'graphql'
 import { operations } from '../../operations/index.ts'
 import type { Dependencies, Operation } from '../../operations/operation.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
+import { asSent } from './as-sent.ts'
 import { TypesFromSchemas } from './types.ts'
 
 /** What a resolver is given beside its arguments. */
@@ -29,14 +30,15 @@ export function buildGraphqlSchema(): GraphQLSchema {
   return new GraphQLSchema({ query: new GraphQLObjectType<unknown, Context>({ name: 'Query', fields: Object.fromEntries(fields) }) })
 }
 
+/** A field may be null, so that one refusal leaves the other fields of a query standing. */
 function fieldOf(operation: Operation, name: string, types: TypesFromSchemas): GraphQLFieldConfig<unknown, Context> {
   const members = Object.entries(operation.input.shape)
   return {
-    type: types.output(operation.output, name),
+    type: getNullableType(types.output(operation.output, name)),
     description: operation.description,
     args: Object.fromEntries(members.map(([key, schema]) => [key, types.inputField(schema as never, name.charAt(0).toUpperCase() + name.slice(1), key)])),
     resolve: (_, args, { deps }) => {
-      const answered = operation.run(deps, args)
+      const answered = operation.run(deps, asSent(operation.input, args))
       if (answered.ok) return answered.value
       const code = codeOfFailure[answered.code]
       throw new GraphQLError(problemTypes[code].title, { extensions: { code, errors: answered.problems } })

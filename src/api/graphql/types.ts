@@ -96,7 +96,7 @@ export class TypesFromSchemas {
   }
 }
 
-function bare(schema: z.ZodType): { inner: z.ZodType; nullable: boolean } {
+export function bare(schema: z.ZodType): { inner: z.ZodType; nullable: boolean } {
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable) return { inner: bare(schema.unwrap() as z.ZodType).inner, nullable: true }
   return { inner: schema, nullable: false }
 }

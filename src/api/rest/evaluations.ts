@@ -1,10 +1,9 @@
 import type { FastifyPluginAsync } from 'fastify'
 import { evaluateOpening } from '../../operations/evaluate-opening.ts'
 import { answer } from './answer.ts'
-import { evaluationExample } from './examples.ts'
 import { routeSchema } from './schemas.ts'
 
 /** Evaluations of openings. */
 export const evaluations: FastifyPluginAsync = async (app) => {
-  app.post('/evaluations', { schema: routeSchema(evaluateOpening, 'Evaluations', { body: true, example: evaluationExample }) }, (request, reply) => answer(evaluateOpening, request, reply))
+  app.post('/evaluations', { schema: routeSchema(evaluateOpening, 'Evaluations', { body: true }) }, (request, reply) => answer(evaluateOpening, request, reply))
 }

@@ -11,7 +11,7 @@ const codes: Readonly<Record<string, ProblemCode>> = {
 export function handleError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const code = codes[error.code] ?? codeOfStatus(error.statusCode ?? 500)
   if (code === 'internal') request.log.error({ err: error }, 'request failed')
-  return sendProblem(request, reply, code, code === 'internal' ? [] : [{ code, pointer: '', detail: error.message }])
+  return sendProblem(request, reply, code, code === 'malformed' ? [{ code, pointer: '', detail: error.message }] : [])
 }
 
 function codeOfStatus(status: number): ProblemCode {
@@ -25,7 +25,7 @@ export function notFoundHandler(methodsOf: (path: string) => readonly string[]) 
   return (request: FastifyRequest, reply: FastifyReply): FastifyReply => {
     const path = request.url.split('?')[0] ?? '/'
     const allowed = methodsOf(path)
-    if (allowed.length === 0) return sendProblem(request, reply, 'notFound', [{ code: 'notFound', pointer: '', detail: `There is nothing at ${path}.` }])
+    if (allowed.length === 0 || allowed.includes(request.method)) return sendProblem(request, reply, 'notFound', [{ code: 'notFound', pointer: '', detail: `There is nothing at ${path}.` }])
     return sendProblem(request, reply.header('allow', allowed.join(', ')), 'methodNotAllowed', [{ code: 'methodNotAllowed', pointer: '', detail: `${path} answers ${allowed.join(', ')}.` }])
   }
 }

@@ -1,14 +1,29 @@
 import type { FastifyPluginAsync } from 'fastify'
+import { z } from 'zod'
+import { referenceTo } from './schemas.ts'
 
-const answerOf = (description: string) => ({ description, content: { 'application/json': { schema: { type: 'object', properties: { status: { type: 'string' }, release: { type: 'string' } }, required: ['status'] } } } })
+export const healthStatus = z
+  .strictObject({
+    status: z.enum(['live', 'ready', 'stopping']),
+    release: z.string().optional().meta({ description: 'The release of the catalog that is in use, once ready.' }),
+  })
+  .meta({ id: 'HealthStatus' })
 
-/** Liveness touches nothing; readiness needs a verified catalog, and ends when the service begins to stop. */
+const answerOf = (description: string) => ({ description, content: { 'application/json': { schema: referenceTo(healthStatus) } } })
+
+const live = { operationId: 'live', summary: 'Whether the process runs', description: 'Touches nothing. A process that does not answer should be restarted.', tags: ['Health'], response: { 200: answerOf('It runs.') } }
+const ready = {
+  operationId: 'ready', summary: 'Whether requests can be served', description: 'A service that is not ready should be sent no requests.', tags: ['Health'],
+  response: { 200: answerOf('They can.'), 503: answerOf('The service is stopping.') },
+}
+
+/** Liveness touches nothing and knows no pressure; readiness needs a verified catalog, and ends when the service begins to stop. */
 export const health: FastifyPluginAsync = async (app) => {
   let stopping = false
   app.addHook('preClose', async () => { stopping = true })
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
-  app.get('/livez', { schema: { operationId: 'live', summary: 'Whether the process runs', tags: ['Health'], response: { 200: answerOf('It runs.') } } }, () => ({ status: 'live' }))
-  app.get('/readyz', { schema: { operationId: 'ready', summary: 'Whether requests can be served', tags: ['Health'], response: { 200: answerOf('They can.'), 503: answerOf('The service is stopping.') } } }, (_, reply) =>
+  app.get('/livez', { schema: live, config: { pressureHandler: () => undefined } }, () => ({ status: 'live' }))
+  app.get('/readyz', { schema: ready }, (_, reply) =>
     stopping ? reply.code(503).send({ status: 'stopping' }) : { status: 'ready', release: app.deps.catalog.release },
   )
 }

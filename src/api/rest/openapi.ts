@@ -1,9 +1,14 @@
 import type { FastifyDynamicSwaggerOptions } from '@fastify/swagger'
+import { evaluationExample } from './examples.ts'
 
 const cautions =
   'Not a substitute for the adopted code text, the authority having jurisdiction or a licensed professional. The local code prevails. Structural results must be confirmed by a licensed professional.'
 
-/** What the OpenAPI document says beside the routes. */
+const otherDoor = 'The same operations are answered over GraphQL at `/graphql`, from the same rules and with the same words.'
+
+type TransformObject = NonNullable<FastifyDynamicSwaggerOptions['transformObject']>
+
+/** What the OpenAPI document says beside the routes. Routes without a tag are not part of it. */
 export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions {
   return {
     openapi: {
@@ -11,7 +16,7 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
       info: {
         title: 'Wythe',
         version: '1.0.0',
-        description: `Checks window, door and vent openings in anchored brick veneer and computes what the crew needs to build them.\n\n${cautions}`,
+        description: `Checks window, door and vent openings in anchored brick veneer and computes what the crew needs to build them.\n\n${cautions}\n\n${otherDoor}`,
         license: { name: 'Apache-2.0', identifier: 'Apache-2.0' },
       },
       servers: [{ url: publicUrl }],
@@ -24,6 +29,19 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
         { name: 'Health', description: 'For the platform that runs the service.' },
       ],
     },
+    hideUntagged: true,
     refResolver: { buildLocalReference: ({ $id }) => (typeof $id === 'string' ? $id : '') },
+    transformObject: withExample,
   }
+}
+
+/** A route can give no example beside a named schema, so it is put into the finished document. */
+const withExample: TransformObject = (document) => {
+  if (!('openapiObject' in document)) return document.swaggerObject
+  const { openapiObject } = document
+  const body = openapiObject.paths?.['/v1/evaluations']?.post?.requestBody
+  const json = body && 'content' in body ? body.content['application/json'] : undefined
+  if (json === undefined) throw new Error('the route of the example is not in the document')
+  json.example = evaluationExample
+  return openapiObject
 }

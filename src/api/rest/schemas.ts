@@ -6,19 +6,18 @@ type JsonSchema = Record<string, unknown>
 
 /** The named schemas of the contract, as JSON Schema 2020-12, each once. */
 export function namedSchemas(): readonly (JsonSchema & { $id: string })[] {
-  const { schemas } = z.toJSONSchema(z.globalRegistry, { uri: (id) => `${id}#`, io: 'input', unrepresentable: 'any' })
-  return Object.entries(schemas).map(([id, schema]) => ({ ...withoutDialect(schema as JsonSchema), $id: id }))
+  const { schemas } = z.toJSONSchema(z.globalRegistry, { uri: (id) => `${id}#`, io: 'input', unrepresentable: 'any', override: ({ jsonSchema }) => plain(jsonSchema) })
+  return Object.entries(schemas).map(([id, schema]) => ({ ...(besideReferences(withoutDialect(schema as JsonSchema)) as JsonSchema), $id: id }))
 }
 
 interface Placement {
   /** Which members of the operation's input stand in the path; the rest is the query, or the body where `body` is true. */
   readonly path?: readonly string[]
   readonly body?: boolean
-  readonly example?: unknown
 }
 
 /** The documentation of a route, taken from the operation behind it. */
-export function routeSchema(operation: Operation, tag: string, { path = [], body = false, example }: Placement = {}) {
+export function routeSchema(operation: Operation, tag: string, { path = [], body = false }: Placement = {}) {
   const members = Object.entries(operation.input.shape)
   const inPath = members.filter(([name]) => path.includes(name))
   const inQuery = members.filter(([name]) => !path.includes(name))
@@ -29,24 +28,25 @@ export function routeSchema(operation: Operation, tag: string, { path = [], body
     tags: [tag],
     ...(inPath.length > 0 ? { params: objectOf(inPath) } : {}),
     ...(!body && inQuery.length > 0 ? { querystring: objectOf(inQuery) } : {}),
-    ...(body ? { body: { ...reference(operation.input), ...(example === undefined ? {} : { examples: [example] }) } } : {}),
+    ...(body ? { body: referenceTo(operation.input) } : {}),
     response: {
-      200: { description: operation.summary, content: { 'application/json': { schema: reference(operation.output) } } },
-      '4XX': { description: 'What is wrong, where, and how to mend it.', content: { 'application/problem+json': { schema: reference(problemDocument) } } },
-      '5XX': { description: 'The service failed.', content: { 'application/problem+json': { schema: reference(problemDocument) } } },
+      200: { description: 'What was asked for.', content: { 'application/json': { schema: referenceTo(operation.output) } } },
+      '4XX': { description: 'What is wrong, where, and how to mend it.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
+      '5XX': { description: 'The service failed, or is too busy. Nothing was decided.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
     },
   }
 }
 
-function reference(schema: z.ZodType): JsonSchema {
+export function referenceTo(schema: z.ZodType): JsonSchema {
   const id = z.globalRegistry.get(schema)?.id
   if (id === undefined) throw new Error('a schema of the contract has no id')
   return { $ref: `${id}#` }
 }
 
 function objectOf(members: readonly (readonly [string, unknown])[]): JsonSchema {
-  const { properties, required } = withoutDialect(z.toJSONSchema(z.object(Object.fromEntries(members) as z.ZodRawShape), { io: 'input' }) as JsonSchema)
-  return { type: 'object', properties: Object.fromEntries(Object.entries(properties as JsonSchema).map(([name, schema]) => [name, withoutNull(schema as JsonSchema)])), ...(required ? { required } : {}) }
+  const { properties, required } = z.toJSONSchema(z.object(Object.fromEntries(members) as z.ZodRawShape), { io: 'input', override: ({ jsonSchema }) => plain(jsonSchema) }) as JsonSchema
+  const plainMembers = Object.entries(properties as JsonSchema).map(([name, schema]) => [name, besideReferences(withoutNull(schema as JsonSchema))])
+  return { type: 'object', properties: Object.fromEntries(plainMembers), ...(required ? { required } : {}) }
 }
 
 /** A query has no null: a member is there or it is not. */
@@ -54,6 +54,21 @@ function withoutNull({ anyOf, $ref, ...rest }: JsonSchema & { anyOf?: JsonSchema
   const some = anyOf?.filter(({ type }) => type !== 'null')
   if (some?.length === 1) return { ...rest, ...withoutNull(some[0] ?? {}) }
   return { ...rest, ...($ref === undefined ? {} : { $ref: `${$ref.replace('#/$defs/', '')}#` }), ...(some ? { anyOf: some } : {}) }
+}
+
+/** The format of a date says it all; its pattern would fill a page. */
+function plain(schema: JsonSchema): void {
+  if (schema['format'] === 'date') delete schema['pattern']
+}
+
+/** What stands beside a reference is lost on the way into the document, so the reference goes one deeper. */
+function besideReferences(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(besideReferences)
+  if (typeof value !== 'object' || value === null) return value
+  const { $ref, ...rest } = Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, besideReferences(inner)]))
+  if ($ref === undefined) return rest
+  const words = Object.fromEntries(Object.entries(rest).filter(([key]) => key === 'title' || key === 'description'))
+  return Object.keys(words).length === 0 ? { $ref } : { ...words, allOf: [{ $ref }] }
 }
 
 function withoutDialect(schema: JsonSchema): JsonSchema {
