@@ -44,9 +44,12 @@ function differenceFrom({ outcome, reason, margin }: Expected, answer: Finding |
   if (answer === 'repealed') return outcome === 'repealed' ? undefined : `expected ${outcome}, but the rule is repealed`
   if (answer.outcome !== outcome) return `expected ${outcome}, answered ${answer.outcome}${answer.missing.length > 0 ? ` (missing ${answer.missing.join(', ')})` : ''}`
   if (reason !== undefined && answer.reason !== reason) return `expected reason ${reason}, answered ${answer.reason ?? 'none'}`
-  const wanted = margin === undefined ? undefined : readQuantity(margin)
-  if (margin !== undefined && (!wanted || quantityText(wanted, 'si') !== answer.margin?.si)) return `expected a margin of ${margin}, answered ${answer.margin?.si ?? 'none'}`
-  return undefined
+  return margin === undefined || isMargin(margin, answer) ? undefined : `expected a margin of ${margin}, answered ${answer.margin?.si ?? 'none'}`
+}
+
+function isMargin(text: string, { margin }: Finding): boolean {
+  const wanted = readQuantity(text)
+  return wanted !== undefined && quantityText(wanted, 'si') === margin?.si
 }
 
 function runOnRule(rule: Rule, example: RuleExample, catalog: Catalog): Checked<Finding> {

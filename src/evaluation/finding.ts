@@ -14,7 +14,6 @@ export type Decision =
 /** The one place where a finding is put together. */
 export function findingOf(resolved: ResolvedRule, { shown }: Requirement, decision: Decision, { cautions }: Pick<Catalog, 'cautions'>): Finding {
   const { rule, limit, comparator, chain } = resolved
-  const decided = decision.outcome === 'notApplicable' ? undefined : decision
   const failed = decision.outcome === 'fail'
   return {
     rule: rule.rule,
@@ -25,27 +24,35 @@ export function findingOf(resolved: ResolvedRule, { shown }: Requirement, decisi
     holdPoint: rule.holdPoint,
     force: rule.force,
     outcome: decision.outcome,
-    reason: decided?.reason ?? null,
-    nextStep: decided?.reason ? nextStep(decided.reason, decided.missing) : null,
     fact: 'fact' in rule.check ? rule.check.fact : null,
     quantity: 'quantity' in rule.check ? rule.check.quantity : null,
-    member: decided?.member ?? null,
-    measured: decided?.measured ?? null,
     comparator,
     required: shown,
-    margin: decided?.margin ?? null,
-    members: membersOf(decided?.members ?? []),
-    withinResolution: decided?.withinResolution ?? false,
-    differsByUnit: decided?.differsByUnit ?? false,
-    missing: [...(decided?.missing ?? [])],
-    decidedBy: decision.outcome === 'notApplicable' ? [...decision.decidedBy] : [],
-    derivedFrom: [...(decided?.derivedFrom ?? [])],
+    ...decisionOf(decision),
     remedy: failed ? rule.remedy : null,
     cautions: failed ? (rule.cautions ?? []).flatMap((id) => cautions.get(id)?.text ?? []) : [],
     evidence: limit.evidence,
     lastReviewed: limit.lastReviewed,
     disagreements: (rule.disagreements ?? []).map((one) => ({ ...one, note: one.note ?? null })),
     chain: [...chain],
+  }
+}
+
+type Decided = Pick<
+  Finding,
+  'reason' | 'nextStep' | 'member' | 'measured' | 'margin' | 'members' | 'withinResolution' | 'differsByUnit' | 'missing' | 'decidedBy' | 'derivedFrom'
+>
+
+const nothingDecided: Decided = {
+  reason: null, nextStep: null, member: null, measured: null, margin: null, members: [], withinResolution: false, differsByUnit: false, missing: [], decidedBy: [], derivedFrom: [],
+}
+
+function decisionOf(decision: Decision): Decided {
+  if (decision.outcome === 'notApplicable') return { ...nothingDecided, decidedBy: [...decision.decidedBy] }
+  const { reason, member = null, measured, margin, members = [], withinResolution, differsByUnit, missing, derivedFrom = [] } = decision
+  return {
+    ...nothingDecided, reason, nextStep: reason && nextStep(reason, missing), member, measured, margin, members: membersOf(members), withinResolution, differsByUnit,
+    missing: [...missing], derivedFrom: [...derivedFrom],
   }
 }
 

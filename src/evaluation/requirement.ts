@@ -66,11 +66,14 @@ function fromTable(limit: Extract<Limit, { table: string }>, comparator: Compara
   const given = rowWith(table, keys)?.[lookup.gives]
   if (typeof given !== 'object' || given === null) return { kind: 'unknown', reason: 'outsidePrescriptive', missing: [], shown: wordsOf(limit, comparator) }
   const figures = { governing: lookup.governing, ...given }
-  return amount(figures, comparator, limitText({ ...limit, ...figures } as unknown as Limit, comparator))
+  return amount(figures, comparator, limitText({ ...limit, ...figures }, comparator))
 }
 
 function rowWith({ rows }: Table, keys: readonly { column: string; value: string | undefined }[]) {
-  return rows.find((row) => keys.every(({ column, value }) => String(row[column]) === value))
+  return rows.find((row) => keys.every(({ column, value }) => {
+    const cell = row[column]
+    return typeof cell !== 'object' && String(cell) === value
+  }))
 }
 
 function keyOf(value: ReturnType<typeof valueOf>): string | undefined {

@@ -40,10 +40,10 @@ function checkId({ modification }: Modification, earlier: readonly Modification[
 
 function checkNew(modification: Modification, { amends }: Amendment, pointer: string, catalog: Catalog): readonly Defect[] {
   if (modification.kind === 'insertion') return checkRule(modification.new, catalog).map((defect) => ({ ...defect, pointer: `${pointer}${defect.pointer}` }))
-  if (modification.kind !== 'substitution' || !('locator' in modification.new) || 'text' in modification.new) return []
+  if (modification.kind !== 'substitution' || 'text' in modification.new) return []
   const rule = ruleNamed(modification.target.rule, catalog)
   const current = rule && (limitFor(rule, amends) ?? rule.limits.at(-1))
-  return current ? checkRequirement(rule, { ...citationOf(current), comparator: current.comparator, ...modification.new } as Limit, pointer, catalog) : []
+  return current ? checkRequirement(rule, { ...citationOf(current), comparator: current.comparator, ...modification.new }, pointer, catalog) : []
 }
 
 /** A rule of the catalog, or one that an amendment inserts. */
