@@ -3,10 +3,10 @@ import { resolve } from 'node:path'
 import closeWithGrace from 'close-with-grace'
 import { pino } from 'pino'
 import { buildApp } from './app.ts'
-import { readConfig } from './config.ts'
+import { readConfig, type Config } from './config.ts'
 import { loadCatalog } from './store/load-catalog.ts'
 
-const config = readConfig(process.env)
+const config = configured()
 const logger = pino({ level: config.logLevel })
 const loaded = await loadCatalog(config.catalogDir)
 if (!loaded.ok) {
@@ -23,5 +23,14 @@ closeWithGrace({ delay: 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')
   await app.close()
 })
-await app.listen({ host: config.host, port: config.port })
-app.log.info({ release: loaded.catalog.release, rules: loaded.catalog.rules.size, reference: `${config.publicUrl}/reference`, explorer: `${config.publicUrl}/explorer` }, 'ready')
+const address = await app.listen({ host: config.host, port: config.port })
+app.log.info({ address, release: loaded.catalog.release, rules: loaded.catalog.rules.size, reference: `${config.publicUrl}/reference`, explorer: `${config.publicUrl}/explorer` }, 'ready')
+
+function configured(): Config {
+  try {
+    return readConfig(process.env)
+  } catch (error) {
+    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`)
+    return process.exit(1)
+  }
+}

@@ -29,7 +29,7 @@ interface Base {
 /** Settles which rules apply: the path of layers, the adopted edition, its limits, then the amendments from outside in. */
 export function resolveRules(catalog: Catalog, place: Place): Checked<RuleSet, ResolutionCode> {
   const path = pathTo(catalog, place.jurisdiction)
-  if (!path) return refusal('unknownJurisdiction', '/jurisdiction', `"${place.jurisdiction}" is not in the catalog, nor is a layer it lies in. GET /v1/jurisdictions lists those that are.`)
+  if (!path) return refusal('unknownJurisdiction', '/jurisdiction', `"${place.jurisdiction}" is not in the catalog, nor is a layer it lies in. The list of jurisdictions has those that are.`)
   const base = baseOf(catalog, path, place)
   if (!base.ok) return base
   const published = publishedRules(catalog, base.value, place.asOf)

@@ -16,7 +16,7 @@ export type Place = z.output<z.ZodObject<typeof place>>
 
 export function resolvePlace({ catalog, now }: Dependencies, { jurisdiction, asOf, edition, publication }: Place): Answer<RuleSet> {
   if (!jurisdiction && !edition) {
-    return failure('placeMissing', [{ code: 'placeMissing', pointer: '/jurisdiction', detail: 'Say where the opening is with "jurisdiction", or name a published "edition" such as "irc-2021". GET /v1/jurisdictions and /v1/publications list both.' }])
+    return failure('placeMissing', [{ code: 'placeMissing', pointer: '/jurisdiction', detail: 'Say where the opening is with "jurisdiction", or name a published "edition" such as "irc-2021". The lists of jurisdictions and of publications have them.' }])
   }
   const date = asOf ?? now().toISOString().slice(0, 10)
   return orFailure(resolveRules(catalog, { jurisdiction: jurisdiction ?? null, asOf: date, edition: edition ?? undefined, publication: publication ?? undefined }))

@@ -1,4 +1,4 @@
-import { assembleCatalog } from '../catalog/assemble.ts'
+import { assembleCatalog, type Assembly } from '../catalog/assemble.ts'
 import type { Catalog, CatalogProblem } from '../catalog/catalog.ts'
 import { checkCatalog } from '../catalog/checks/check-catalog.ts'
 import { checkExamples } from '../evaluation/check-examples.ts'
@@ -12,6 +12,15 @@ export async function loadCatalog(folder: string): Promise<LoadedCatalog> {
   const { documents, problems } = await readCatalogFiles(folder)
   const assembly = assembleCatalog(documents)
   const defects = [...problems, ...checkCatalog(assembly), ...checkQuantities(assembly.filed)]
-  const all = defects.length > 0 ? defects : checkExamples(assembly.filed, assembly.catalog)
+  const all = defects.length > 0 ? defects : [...gapsIn(assembly), ...checkExamples(assembly.filed, assembly.catalog)]
   return all.length > 0 ? { ok: false, problems: all } : { ok: true, catalog: assembly.catalog }
+}
+
+/** A catalog without rules finds nothing wrong with any wall, and one without a release cannot be named afterwards. */
+function gapsIn({ filed, catalog }: Assembly): readonly CatalogProblem[] {
+  const gap = (path: string, detail: string): CatalogProblem => ({ code: 'unreadableFile', path, pointer: '', detail })
+  return [
+    ...(filed.release.length === 0 ? [gap('release.yaml', 'The file that names the release is missing.')] : []),
+    ...(catalog.rules.size === 0 ? [gap('rules', 'There is no rule in this folder.')] : []),
+  ]
 }

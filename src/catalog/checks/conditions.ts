@@ -38,5 +38,5 @@ function checkAmount(path: string, text: string, pointer: string): readonly Defe
 }
 
 export function unknownFact(path: string, pointer: string): Defect {
-  return { code: 'unknownFact', pointer, detail: `"${path}" is not a fact of an opening. GET /v1/facts lists them` }
+  return { code: 'unknownFact', pointer, detail: `"${path}" is not a fact of an opening; the list of facts has them all` }
 }
