@@ -5,6 +5,7 @@ import { exposure } from './parts/exposure.ts'
 import { geometry } from './parts/geometry.ts'
 import { head } from './parts/head.ts'
 import { jambs } from './parts/jambs.ts'
+import { workProcess } from './parts/process.ts'
 import { sill } from './parts/sill.ts'
 import { ties } from './parts/ties.ts'
 import { wall } from './parts/wall.ts'
@@ -28,6 +29,7 @@ export const openingSchema = z
     barrier: barrier.nullish(),
     base: base.nullish(),
     exposure: exposure.nullish(),
+    process: workProcess.nullish(),
   })
   .meta({ id: 'OpeningInput', title: 'Opening description' })
 

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import type { Amendment } from '../catalog/amendment.ts'
 import type { Catalog } from '../catalog/catalog.ts'
 import { jurisdictionId } from '../catalog/identifier.ts'
 import { instrument, type Jurisdiction } from '../catalog/jurisdiction.ts'
@@ -12,7 +13,7 @@ const adoptionView = z
   .strictObject({ adoption: text, publication: text, edition: text, effectiveFrom: text, effectiveUntil: text.nullable(), instrument })
   .meta({ id: 'Adoption' })
 
-const amendmentView = z
+export const amendmentSummary = z
   .strictObject({
     amendment: text,
     publication: text,
@@ -33,7 +34,7 @@ const view = z
     localAmendment: z.enum(['prohibited', 'moreStringentOnly', 'permitted']).meta({ id: 'LocalAmendmentPolicy' }),
     note: text.nullable(),
     adoptions: z.array(adoptionView),
-    amendments: z.array(amendmentView),
+    amendments: z.array(amendmentSummary),
   })
   .meta({ id: 'Jurisdiction' })
 
@@ -67,9 +68,13 @@ function viewOf({ note, ...jurisdiction }: Jurisdiction, catalog: Catalog): z.in
     ...jurisdiction,
     note: note ?? null,
     adoptions: [...(catalog.adoptions.get(id) ?? [])],
-    amendments: catalog.amendments.filter((amendment) => amendment.jurisdiction === id).map(({ amendment, amends, effectiveFrom, effectiveUntil, instrument, modifications }) => ({
-      amendment, ...amends, effectiveFrom, effectiveUntil, instrument,
-      modifications: modifications.map((one) => ({ modification: one.modification, kind: one.kind, rule: targetOf(one) })),
-    })),
+    amendments: catalog.amendments.filter((amendment) => amendment.jurisdiction === id).map(summaryOfAmendment),
+  }
+}
+
+export function summaryOfAmendment({ amendment, amends, effectiveFrom, effectiveUntil, instrument, modifications }: Amendment): z.infer<typeof amendmentSummary> {
+  return {
+    amendment, ...amends, effectiveFrom, effectiveUntil, instrument,
+    modifications: modifications.map((one) => ({ modification: one.modification, kind: one.kind, rule: targetOf(one) })),
   }
 }

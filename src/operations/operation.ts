@@ -3,6 +3,9 @@ import type { Catalog } from '../catalog/catalog.ts'
 import type { ResolutionCode } from '../catalog/resolve.ts'
 import type { Checked, Problem } from '../opening/problem.ts'
 import { shapeProblems } from '../opening/shape-problems.ts'
+import type { Records } from '../store/records.ts'
+import type { ActiveCatalog } from './active-catalog.ts'
+import type { Caller } from './caller.ts'
 
 /** What operations need from outside. The clock and the ids come in here, so that everything below stays pure. */
 export interface Dependencies {
@@ -11,7 +14,20 @@ export interface Dependencies {
   readonly newId: () => string
 }
 
-export type FailureCode = 'invalidInput' | 'placeMissing' | 'notFound' | ResolutionCode
+/** What operations on records need beside. */
+export interface RecordDependencies extends Dependencies {
+  readonly records: Records
+  readonly active: ActiveCatalog
+  readonly caller: Caller
+  /** Makes a secret that cannot be guessed. */
+  readonly newSecret: () => string
+  /** Lets other requests have their turn in long work. */
+  readonly giveWay: () => Promise<void>
+}
+
+export type FailureCode =
+  | 'invalidInput' | 'placeMissing' | 'notFound' | 'unauthenticated' | 'forbidden'
+  | 'versionMissing' | 'versionStale' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | ResolutionCode
 
 /** Why an operation did not answer: one code, and every single problem behind it. */
 export interface Failure {
@@ -30,6 +46,29 @@ export interface Operation<I extends z.ZodObject = z.ZodObject, O extends z.ZodT
   readonly input: I
   readonly output: O
   readonly run: (deps: Dependencies, raw: unknown) => Answer<z.output<O>>
+}
+
+/** An operation on what is remembered: it waits for the store and knows its caller. */
+export interface RecordOperation<I extends z.ZodObject = z.ZodObject, O extends z.ZodType = z.ZodType> extends Omit<Operation<I, O>, 'run'> {
+  readonly run: (deps: RecordDependencies, raw: unknown) => Promise<Answer<z.output<O>>>
+}
+
+/** What a door needs to know of an operation. */
+export type AnyOperation = Operation | RecordOperation
+
+interface RecordDefinition<I extends z.ZodObject, O extends z.ZodType> extends Omit<RecordOperation<I, O>, 'run'> {
+  readonly answer: (deps: RecordDependencies, input: z.output<I>) => Promise<Answer<z.output<O>>>
+}
+
+/** Pins the catalog at the start, so that an adoption in the middle does not change what is being answered. */
+export function defineRecordOperation<I extends z.ZodObject, O extends z.ZodType>({ answer, ...definition }: RecordDefinition<I, O>): RecordOperation<I, O> {
+  return {
+    ...definition,
+    run: async (deps, raw) => {
+      const parsed = parseInput(definition.input, raw)
+      return parsed.ok ? answer({ ...deps, catalog: deps.active.state.catalog }, parsed.value) : parsed
+    },
+  }
 }
 
 interface Definition<I extends z.ZodObject, O extends z.ZodType> extends Omit<Operation<I, O>, 'run'> {

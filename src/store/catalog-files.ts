@@ -3,7 +3,10 @@ import { join, relative, sep } from 'node:path'
 import { parse } from 'yaml'
 import type { CatalogDocument, CatalogProblem } from '../catalog/catalog.ts'
 
-/** Reads every YAML and JSON file below a folder. What cannot be read or parsed is reported; the rest is still read. */
+/** Where releases are kept once they are cut; no part of the catalog that is being worked on. */
+export const releasesFolder = 'releases'
+
+/** Reads every YAML and JSON file below a folder, but the releases. What cannot be read or parsed is reported; the rest is still read. */
 export async function readCatalogFiles(folder: string): Promise<{ documents: readonly CatalogDocument[]; problems: readonly CatalogProblem[] }> {
   const files = await filesBelow(folder)
   if (!Array.isArray(files)) return { documents: [], problems: [files] }
@@ -14,7 +17,8 @@ export async function readCatalogFiles(folder: string): Promise<{ documents: rea
 async function filesBelow(folder: string): Promise<string[] | CatalogProblem> {
   try {
     const entries = await readdir(folder, { recursive: true, withFileTypes: true })
-    return entries.filter((entry) => entry.isFile() && /\.(ya?ml|json)$/.test(entry.name)).map((entry) => join(entry.parentPath, entry.name))
+    const files = entries.filter((entry) => entry.isFile() && /\.(ya?ml|json)$/.test(entry.name)).map((entry) => join(entry.parentPath, entry.name))
+    return files.filter((file) => relative(folder, file).split(sep)[0] !== releasesFolder)
   } catch (error) {
     return unreadable(folder, error)
   }

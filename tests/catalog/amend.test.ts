@@ -65,7 +65,7 @@ test('a repeal takes the rule out and tells where it came from, who repealed it 
     reason: 'Corrugated ties are not allowed in this state at all, see m2.',
     chain: [{ action: 'published', edition: '2018' }, { action: 'adoption', document: 'us-xa/irc-2018' }, { layer: 'us-xa', action: 'repeal', document: 'us-xa/rule-210-31', modification: 'm1', effectiveFrom: '2020-03-01' }],
   }])
-  expect(ruleIn(at(city, '2020-02-29'), 'air-space.corrugated-tie-maximum').limit).toMatchObject({ inchPound: '1 [in_i]' })
+  expect(ruleIn(at(city, '2020-02-29'), 'air-space.corrugated-tie-maximum').limit).toMatchObject({ inchPound: '1 1/2 [in_i]' })
 })
 
 test('a renumbering changes where a rule stands and nothing else', () => {

@@ -1,0 +1,71 @@
+import { z } from 'zod'
+import { evaluation, type Evaluation } from '../evaluation/document.ts'
+import type { KeptEvaluation } from '../store/records.ts'
+import { answerDifferences } from './answer-difference.ts'
+import { refuseUnless } from './caller.ts'
+import { evaluateOpening } from './evaluate-opening.ts'
+import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
+
+const text = z.string()
+const input = z.strictObject({ evaluation: text.max(100) })
+
+export const readEvaluation = defineRecordOperation({
+  name: 'readEvaluation',
+  summary: 'Read a kept evaluation',
+  description: 'Answers a kept evaluation word for word as it was given.',
+  input,
+  output: evaluation,
+  answer: async ({ records, caller }, { evaluation: id }) => {
+    const refused = refuseUnless(caller, 'record')
+    if (refused) return refused
+    const kept = await records.readEvaluation(id)
+    return kept ? { ok: true, value: kept.answer as Evaluation } : notFound('evaluation', id)
+  },
+})
+
+const reproduction = z
+  .strictObject({
+    evaluation: text,
+    outcome: z.enum(['identical', 'different']).meta({ id: 'ReproductionOutcome' }),
+    keptDigest: text,
+    digest: text.meta({ description: 'Of the answer computed now.' }),
+    keptCatalog: text.meta({ description: 'Digest of the catalog that answered then.' }),
+    catalog: text.meta({ description: 'Digest of the catalog that answered now; the same unless the one of that time is gone.' }),
+    differences: z.array(
+      z.strictObject({ pointer: text, kept: text.nullable(), now: text.nullable() }).meta({ id: 'AnswerDifference', description: 'Each value as JSON text; null where one answer has nothing there.' }),
+    ),
+  })
+  .meta({ id: 'Reproduction' })
+
+export const reproduceEvaluation = defineRecordOperation({
+  name: 'reproduceEvaluation',
+  summary: 'Reproduce a kept evaluation',
+  description: 'Computes a kept evaluation again from the catalog of that time: identical, or the exact difference.',
+  input,
+  output: reproduction,
+  answer: async (deps, { evaluation: id }) => {
+    const refused = refuseUnless(deps.caller, 'record')
+    if (refused) return refused
+    const kept = await deps.records.readEvaluation(id)
+    if (!kept) return notFound('evaluation', id)
+    const again = await computeAgain(deps, kept)
+    return again.ok ? { ok: true, value: comparison(kept, again.value) } : again
+  },
+})
+
+/** By the catalog of that time, told by its digest; by today's where that one is gone, which the answer then shows. */
+async function computeAgain(deps: RecordDependencies, kept: KeptEvaluation): Promise<Answer<Evaluation>> {
+  const past = await deps.active.catalogsOf(kept.release, kept.sequence)
+  const catalog = past.find(({ digest }) => digest === kept.catalogDigest) ?? deps.catalog
+  const answered = evaluateOpening.run({ ...deps, catalog }, kept.request)
+  return answered.ok ? answered : failure('catalogGone', answered.problems)
+}
+
+function comparison(kept: KeptEvaluation, again: Evaluation): z.infer<typeof reproduction> {
+  const asKept = { id: kept.id, evaluatedAt: kept.evaluatedAt }
+  return {
+    evaluation: kept.id, outcome: again.digest === kept.digest ? 'identical' : 'different', keptDigest: kept.digest, digest: again.digest,
+    keptCatalog: kept.catalogDigest, catalog: again.catalog.digest,
+    differences: [...answerDifferences(kept.answer, { ...again, ...asKept })],
+  }
+}

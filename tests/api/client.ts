@@ -1,0 +1,39 @@
+import type { FastifyInstance, FastifyServerOptions } from 'fastify'
+import supertest from 'supertest'
+import { afterAll } from 'vitest'
+import { buildApp } from '../../src/app.ts'
+import type { Dependencies } from '../../src/operations/operation.ts'
+import { realCatalog } from '../catalog/real-catalog.ts'
+
+export const clock = '2026-03-01T12:00:00.000Z'
+export const publicUrl = 'https://wythe.example'
+
+/** The real catalog, a clock that stands still, and ids that are counted. */
+export async function dependencies(): Promise<Dependencies> {
+  let ids = 0
+  const catalog = await realCatalog()
+  return { catalog, now: () => new Date(clock), newId: () => `id-${++ids}` }
+}
+
+interface Options {
+  readonly deps?: Dependencies
+  readonly explorerDir?: string
+  readonly logger?: FastifyServerOptions['logger']
+}
+
+export interface Client {
+  readonly app: FastifyInstance
+  readonly deps: Dependencies
+  readonly http: ReturnType<typeof supertest>
+  readonly graphql: (query: string, variables?: object) => supertest.Test
+}
+
+/** A caller of a service of its own, which ends with the test file. To be called while the file is collected. */
+export async function client({ deps, ...options }: Options = {}): Promise<Client> {
+  const used = deps ?? (await dependencies())
+  const app = await buildApp({ deps: used, publicUrl, ...options })
+  await app.ready()
+  afterAll(() => app.close())
+  const http = supertest(app.server)
+  return { app, deps: used, http, graphql: (query, variables) => http.post('/graphql').send({ query, variables }) }
+}

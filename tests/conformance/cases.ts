@@ -1,0 +1,135 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { parse } from 'yaml'
+import type { Catalog } from '../../src/catalog/catalog.ts'
+import type { FailureCode } from '../../src/operations/operation.ts'
+import type { OperationName } from './doors.ts'
+
+/** One question, and what every door has to answer. */
+export interface Case {
+  readonly operation: OperationName
+  readonly input: Readonly<Record<string, unknown>>
+  /** What the answer holds at least, or the code of the failure. */
+  readonly expect: object | FailureCode
+  /** Each single error behind a failure, by place and code. */
+  readonly errors?: readonly string[]
+  /** A catalog other than the one that is delivered. */
+  readonly catalog?: keyof typeof otherCatalogs
+}
+
+const root = join(import.meta.dirname, '../..')
+const city = { jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01' }
+const window = { kind: 'window', width: '48 in', height: '60 in' }
+
+/** Catalogs that no check would let through, or that nobody has delivered yet. */
+export const otherCatalogs = {
+  twoCodesAdopted: (catalog: Catalog): Catalog => {
+    const [layer, list] = [...catalog.adoptions][0] ?? ['', []]
+    const again = list.map((adoption) => ({ ...adoption, adoption: `${adoption.adoption}-other`, publication: 'ibc', edition: '2021' }))
+    return { ...catalog, adoptions: new Map([...catalog.adoptions, [layer, [...list, ...again]]]) }
+  },
+  amendedTwice: (catalog: Catalog): Catalog => ({
+    ...catalog,
+    amendments: catalog.amendments.flatMap((amendment) => [amendment, { ...amendment, amendment: `${amendment.amendment}-again` }]),
+  }),
+} as const
+
+interface BuildingFile {
+  readonly jurisdiction: string
+  readonly publication?: string
+  readonly asOf: string
+  readonly openings: readonly { readonly holdPoint?: string; readonly opening: { readonly reference: string } }[]
+}
+
+const buildings: readonly Case[] = documentsIn<BuildingFile>('catalog/buildings').flatMap(({ jurisdiction, publication, asOf, openings }) =>
+  openings.map(({ opening, holdPoint }): Case => ({
+    operation: 'evaluateOpening',
+    input: { jurisdiction, publication, asOf, holdPoint, opening },
+    expect: { jurisdiction, asOf, subject: { reference: opening.reference }, holdPoint: holdPoint ?? null },
+  })),
+)
+
+/** Questions of place, and what the answer must say of it. */
+const places = [
+  [city, { ...city, resolvedAt: city.jurisdiction }],
+  [{ edition: 'irc-2018', asOf: '2021-05-01' }, { jurisdiction: null, asOf: '2021-05-01', editions: ['irc-2018'] }],
+  [{ jurisdiction: 'us-xb', publication: 'ibc' }, { jurisdiction: 'us-xb', asOf: '2026-03-01', adoption: 'us-xb/ibc-2021' }],
+  [{ jurisdiction: 'us-xa', asOf: '2015-01-01' }, { jurisdiction: 'us-xa', asOf: '2015-01-01', adoption: 'us-xa/irc-2012' }],
+  [{ jurisdiction: 'us-elsewhere', holdPoint: 'wallAbove' }, { jurisdiction: 'us-elsewhere', resolvedAt: 'us', adoption: null, holdPoint: 'wallAbove' }],
+] as const
+
+const fixtures: readonly Case[] = documentsIn<{ reference: string }>('tests/fixtures/openings').map((opening, index): Case => {
+  const [place, told] = places[index % places.length] ?? places[0]
+  return { operation: 'evaluateOpening', input: { ...place, opening }, expect: { ...told, subject: { reference: opening.reference } } }
+})
+
+const evaluations: readonly Case[] = [
+  ...buildings,
+  ...fixtures,
+  { operation: 'evaluateOpening', input: { edition: 'irc-2021', opening: { opening: window } }, expect: { asOf: '2026-03-01', jurisdiction: null, adoption: null, subject: { reference: null }, summary: { verdict: 'incomplete', pass: 0, fail: 0 } } },
+  { operation: 'evaluateOpening', input: { ...city, opening: { opening: window, head: { support: { bearing: { value: 98.4, unit: 'mm', resolution: 1 } }, flashing: { endDamHeight: [null, { value: '1 1/2', unit: '[in_i]' }] } } } }, expect: { editions: ['irc-2021'] } },
+  { operation: 'evaluateOpening', input: { ...city, opening: { lengthUnit: 'in', opening: { ...window, width: 48, height: 60.5 }, jambs: null, head: { support: { bearing: 0, endGap: [0.25, null], bearingSeat: ['solidMasonry', 'coredUnit'] } } } }, expect: { asOf: '2026-03-01' } },
+  { operation: 'evaluateOpening', input: { opening: { opening: window } }, expect: 'placeMissing', errors: ['placeMissing /jurisdiction'] },
+  { operation: 'evaluateOpening', input: { jurisdiction: 'xx', opening: { opening: window } }, expect: 'unknownJurisdiction', errors: ['unknownJurisdiction /jurisdiction'] },
+  { operation: 'evaluateOpening', input: { edition: 'irc-1999', opening: { opening: window } }, expect: 'unknownEdition', errors: ['unknownEdition /edition'] },
+  { operation: 'evaluateOpening', input: { ...city, opening: { opening: window } }, catalog: 'twoCodesAdopted', expect: 'severalCodesAdopted', errors: ['severalCodesAdopted /publication'] },
+  { operation: 'evaluateOpening', input: { ...city, opening: { opening: window } }, catalog: 'amendedTwice', expect: 'catalogFault', errors: ['catalogFault /jurisdiction'] },
+  {
+    operation: 'evaluateOpening',
+    input: {
+      jurisdiction: 'Not A Place', asOf: '2026-02-30',
+      opening: { opening: { kind: 'window', width: 48, height: '60 parsecs' }, head: { support: { bearing: 'four', endGap: ['1/4 in', 'wide'], section: 'L5' } }, sill: { slope: '15' } },
+    },
+    expect: 'invalidInput',
+    errors: [
+      'notAllowed /jurisdiction', 'notAllowed /asOf', 'unitMissing /opening/opening/width', 'unreadable /opening/opening/height', 'unreadable /opening/head/support/section',
+      'unreadable /opening/head/support/bearing', 'unreadable /opening/head/support/endGap/1', 'unitMissing /opening/sill/slope',
+    ],
+  },
+  { operation: 'evaluateOpening', input: { ...city, opening: { lengthUnit: 'in', opening: { ...window, width: 1200 } } }, expect: 'invalidInput', errors: ['notBelievable /opening/opening/width'] },
+  { operation: 'evaluateOpening', input: { ...city, opening: { opening: window, reference: 'x'.repeat(201), head: { support: { bearing: ['4 in', '4 in', '4 in'] } } } }, expect: 'invalidInput', errors: ['outOfRange /opening/reference', 'outOfRange /opening/head/support/bearing'] },
+]
+
+const lists: readonly Case[] = [
+  { operation: 'listRules', input: {}, expect: { items: [{}] } },
+  { operation: 'listRules', input: { ...city, part: 'head', force: 'mandatory', holdPoint: 'lintelSet', topic: 'lintel', first: 2 }, expect: { items: [{ part: 'head', force: 'mandatory', holdPoint: 'lintelSet', topic: 'lintel' }, { part: 'head' }] } },
+  { operation: 'listRules', input: { edition: 'irc-2015', first: 200 }, expect: { nextCursor: null } },
+  { operation: 'listRules', input: { topic: 'no such topic' }, expect: { items: [], nextCursor: null } },
+  { operation: 'listRules', input: { asOf: '2026-03-01' }, expect: 'placeMissing', errors: ['placeMissing /jurisdiction'] },
+  { operation: 'listRules', input: { first: 0 }, expect: 'invalidInput', errors: ['outOfRange /first'] },
+  { operation: 'listRules', input: { first: 201, after: 'x' }, expect: 'invalidInput', errors: ['outOfRange /first'] },
+  { operation: 'listRules', input: { after: 'bm90LWEtcnVsZQ' }, expect: 'invalidInput', errors: ['notAllowed /after'] },
+  { operation: 'listRules', input: { jurisdiction: 'nowhere' }, expect: 'unknownJurisdiction', errors: ['unknownJurisdiction /jurisdiction'] },
+  { operation: 'listJurisdictions', input: {}, expect: { nextCursor: null } },
+  { operation: 'listJurisdictions', input: { within: 'us-xa', first: 1 }, expect: { items: [{ within: 'us-xa' }] } },
+  { operation: 'listJurisdictions', input: { after: '' }, expect: 'invalidInput', errors: ['notAllowed /after'] },
+  { operation: 'listPublications', input: { first: 3 }, expect: { items: [{}] } },
+  { operation: 'listPublications', input: { first: -1 }, expect: 'invalidInput', errors: ['outOfRange /first'] },
+  { operation: 'listFacts', input: { part: 'sill', seenFrom: 'sillFlashing', first: 200 }, expect: { items: [{ seenFrom: 'sillFlashing' }], nextCursor: null } },
+  { operation: 'listFacts', input: { after: 'x'.repeat(201) }, expect: 'invalidInput', errors: ['outOfRange /after'] },
+  { operation: 'listHoldPoints', input: {}, expect: { items: [{ id: 'detailReview', order: 0 }] } },
+]
+
+const single: readonly Case[] = [
+  { operation: 'readRule', input: { rule: 'lintel.bearing-length' }, expect: { rule: 'lintel.bearing-length', fact: 'head.support.bearing', resolved: null } },
+  { operation: 'readRule', input: { rule: 'lintel.bearing-length', ...city }, expect: { resolved: { jurisdiction: city.jurisdiction, asOf: city.asOf, inForce: true } } },
+  { operation: 'readRule', input: { rule: 'lintel.bearing-length', edition: 'irc-2012', asOf: '2014-06-01' }, expect: { resolved: { jurisdiction: null, asOf: '2014-06-01', inForce: true } } },
+  { operation: 'readRule', input: { rule: 'lintel.no-such-rule' }, expect: 'notFound', errors: ['notFound '] },
+  { operation: 'readRule', input: { rule: 'lintel.bearing-length', publication: 'irc' }, expect: 'placeMissing', errors: ['placeMissing /jurisdiction'] },
+  { operation: 'readRule', input: { rule: 'lintel.bearing-length', ...city }, catalog: 'amendedTwice', expect: 'catalogFault', errors: ['catalogFault /jurisdiction'] },
+  { operation: 'readJurisdiction', input: { jurisdiction: city.jurisdiction }, expect: { jurisdiction: city.jurisdiction } },
+  { operation: 'readJurisdiction', input: { jurisdiction: 'a/b c?d' }, expect: 'notFound', errors: ['notFound '] },
+  { operation: 'readPublication', input: { publication: 'irc' }, expect: { publication: 'irc' } },
+  { operation: 'readPublication', input: { publication: 'x'.repeat(201) }, expect: 'invalidInput', errors: ['outOfRange /publication'] },
+]
+
+export const cases: readonly Case[] = [...evaluations, ...lists, ...single]
+
+export function nameOf({ operation, input, expect, catalog }: Case, index: number): string {
+  const shown = 'opening' in input ? { ...input, opening: (input['opening'] as { reference?: string }).reference?.slice(0, 40) ?? '…' } : input
+  return `${index + 1}. ${operation} ${JSON.stringify(shown).slice(0, 120)}${catalog ? ` with ${catalog}` : ''}: ${typeof expect === 'string' ? expect : 'answers'}`
+}
+
+function documentsIn<T>(folder: string): readonly T[] {
+  return readdirSync(join(root, folder)).toSorted().map((file) => parse(readFileSync(join(root, folder, file), 'utf8')) as T)
+}

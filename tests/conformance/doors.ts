@@ -1,0 +1,51 @@
+import { buildClientSchema, getIntrospectionQuery, type IntrospectionQuery } from 'graphql'
+import type { OpenAPIV3_1 } from 'openapi-types'
+import type { operations } from '../../src/operations/index.ts'
+import type { Client } from '../api/client.ts'
+import { fullQuery } from './full-query.ts'
+
+export type OperationName = keyof typeof operations
+type Input = Readonly<Record<string, unknown>>
+
+/** The field of the GraphQL schema behind which each operation stands. */
+export const fields: Readonly<Record<OperationName, string>> = {
+  evaluateOpening: 'evaluation', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
+  listPublications: 'publications', readPublication: 'publication', listFacts: 'facts', listHoldPoints: 'holdPoints',
+}
+
+/** Asks over REST, by what the OpenAPI document says of the operation. */
+export function overRest({ app, http }: Client, operation: OperationName, input: Input) {
+  const { method, path, described } = routeOf(app.swagger() as OpenAPIV3_1.Document, operation)
+  if (method === 'post') return http.post(path).send(input)
+  const inPath = (described.parameters ?? []).flatMap((parameter) => ('in' in parameter && parameter.in === 'path' ? [parameter.name] : []))
+  const address = inPath.reduce((filled, name) => filled.replace(`{${name}}`, encodeURIComponent(String(input[name]))), path)
+  return http.get(address).query(Object.fromEntries(Object.entries(input).filter(([name]) => !inPath.includes(name))))
+}
+
+/** Asks over GraphQL, with every field that introspection tells of. */
+export async function overGraphql(client: Client, operation: OperationName, input: Input) {
+  return client.graphql(fullQuery(await schemaOf(client), fields[operation]), input)
+}
+
+const schemas = new WeakMap<Client, ReturnType<typeof introspected>>()
+
+function schemaOf(client: Client) {
+  const known = schemas.get(client) ?? introspected(client)
+  schemas.set(client, known)
+  return known
+}
+
+async function introspected(client: Client) {
+  const response = await client.graphql(getIntrospectionQuery())
+  return buildClientSchema((response.body as { data: IntrospectionQuery }).data)
+}
+
+function routeOf({ paths = {} }: OpenAPIV3_1.Document, operation: OperationName) {
+  for (const [path, methods] of Object.entries(paths)) {
+    for (const method of ['get', 'post'] as const) {
+      const described = methods?.[method]
+      if (described?.operationId === operation) return { method, path, described }
+    }
+  }
+  throw new Error(`the document has no ${operation}`)
+}
