@@ -3,25 +3,25 @@ import swagger from '@fastify/swagger'
 import swaggerUi from '@fastify/swagger-ui'
 import underPressure from '@fastify/under-pressure'
 import Fastify, { type FastifyInstance, type FastifyServerOptions } from 'fastify'
+import { identifyCallers, type ServiceDependencies } from './api/caller.ts'
+import { handleError, notFoundHandler } from './api/faults.ts'
 import { graphql } from './api/graphql/index.ts'
 import { pages } from './api/pages.ts'
 import { watchMethods } from './api/rest/allowed-methods.ts'
-import { handleError, notFoundHandler } from './api/rest/faults.ts'
 import { health } from './api/rest/health.ts'
 import { rest } from './api/rest/index.ts'
 import { documentOptions } from './api/rest/openapi.ts'
 import { namedSchemas } from './api/rest/schemas.ts'
-import type { Dependencies } from './operations/operation.ts'
 
 declare module 'fastify' {
   interface FastifyInstance {
-    deps: Dependencies
+    deps: ServiceDependencies
     publicUrl: string
   }
 }
 
 export interface AppOptions {
-  readonly deps: Dependencies
+  readonly deps: ServiceDependencies
   readonly publicUrl: string
   readonly explorerDir?: string | undefined
   readonly logger?: FastifyServerOptions['logger']
@@ -59,8 +59,11 @@ export async function buildApp({ deps, publicUrl, explorerDir, logger = false }:
     theme: { title: 'Wythe: API reference', css: [{ filename: 'plain.css', content: '.swagger-ui .topbar { display: none }' }] },
   })
   await app.register(health)
-  await app.register(rest, { prefix: '/v1' })
-  await app.register(graphql)
+  await app.register(async (doors) => {
+    identifyCallers(doors)
+    await doors.register(rest, { prefix: '/v1' })
+    await doors.register(graphql)
+  })
   await app.register(pages, { explorerDir })
   return app
 }

@@ -7,7 +7,14 @@ const schema = z.object({
   PORT: z.string().regex(/^\d{1,5}$/, portAdvice).transform(Number).pipe(z.int().max(65_535, portAdvice)).default(8080),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
   CATALOG_DIR: z.string().min(1).default('./catalog'),
+  CATALOG_RELEASE: z.string().regex(/^(working|latest|\d{4}\.\d+\.\d+)$/, 'must be "working", "latest" or a release like "2026.1.0"').default('working'),
+  RELEASE_PUBLIC_KEYS: z.string().min(1).optional(),
+  DATA_DIR: z.string().min(1).default('./data'),
+  DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/, error: 'must be a postgres:// address' }).optional(),
   PUBLIC_URL: z.url({ protocol: /^https?$/, error: 'must be an http or https address' }).optional(),
+}).refine(({ CATALOG_RELEASE, RELEASE_PUBLIC_KEYS }) => RELEASE_PUBLIC_KEYS === undefined || CATALOG_RELEASE !== 'working', {
+  path: ['CATALOG_RELEASE'],
+  message: 'must be "latest" or a release where RELEASE_PUBLIC_KEYS demands signatures: the working catalog is not signed',
 })
 
 export interface Config {
@@ -15,6 +22,13 @@ export interface Config {
   readonly port: number
   readonly logLevel: string
   readonly catalogDir: string
+  /** "working": the folder as it is; "latest": the newest release that can be trusted; or one release. */
+  readonly catalogRelease: string
+  /** A PEM file or a folder of them; one of these keys must have signed a release. */
+  readonly releasePublicKeys: string | undefined
+  readonly dataDir: string
+  /** A PostgreSQL database instead of the embedded store. */
+  readonly databaseUrl: string | undefined
   /** The address under which callers reach the service; problem types point there. */
   readonly publicUrl: string
 }
@@ -26,6 +40,10 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     const wrong = parsed.error.issues.map(({ path, message }) => `  ${path.join('.')}: ${message}`)
     throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
   }
-  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, PUBLIC_URL } = parsed.data
-  return { host: HOST, port: PORT, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, '') }
+  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, PUBLIC_URL } = parsed.data
+  return {
+    host: HOST, port: PORT, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
+    dataDir: DATA_DIR, databaseUrl: DATABASE_URL,
+    publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, ''),
+  }
 }

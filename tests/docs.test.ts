@@ -6,6 +6,7 @@ import { realCatalog } from './catalog/real-catalog.ts'
 import { layers } from './layer-checks.ts'
 import { root } from './read-sources.ts'
 import { shellWords } from './shell-words.ts'
+import { serviceOf } from './api/service.ts'
 
 const pages = ['README.md', 'DEVELOPERS.md'].map((name) => ({ name, text: readFileSync(join(root, name), 'utf8') }))
 const [readme = { name: '', text: '' }, developers = { name: '', text: '' }] = pages
@@ -28,7 +29,7 @@ describe.each(pages)('$name', ({ text }) => {
 })
 
 describe('the calls of the README', async () => {
-  const app = await buildApp({ deps: { catalog: await realCatalog(), now: () => new Date(), newId: () => 'id' }, publicUrl: 'http://127.0.0.1:8080' })
+  const app = await buildApp({ deps: await serviceOf({ catalog: await realCatalog(), now: () => new Date(), newId: () => 'id' }), publicUrl: 'http://127.0.0.1:8080' })
   afterAll(() => app.close())
   const calls = curlsIn(readme.text)
 

@@ -1,6 +1,6 @@
 import fastifyStatic from '@fastify/static'
 import type { FastifyPluginAsync } from 'fastify'
-import { sendProblem } from './rest/answer.ts'
+import { sendProblem } from './send-problem.ts'
 import { problemTypes, type ProblemCode } from './problems.ts'
 
 export interface PageOptions {

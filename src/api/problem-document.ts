@@ -4,6 +4,13 @@ import { problemTypes, type ProblemCode } from './problems.ts'
 
 const problemCode = z.enum(Object.keys(problemTypes) as [ProblemCode, ...ProblemCode[]]).meta({ id: 'ProblemCode', description: 'The last part of `type`.' })
 
+/** What the API reference shows. */
+const problemExample = {
+  type: 'https://wythe.example/problems/invalidInput', title: problemTypes.invalidInput.title, status: problemTypes.invalidInput.status,
+  detail: '/opening/opening/width "48" has no unit.', instance: 'urn:request:0192f3c1-5a51-7c8f-8b8e-2f3d0e6a9b10', code: 'invalidInput' as const,
+  errors: [{ code: 'unitMissing', pointer: '/opening/opening/width', detail: '"48" has no unit.' }],
+}
+
 /** RFC 9457 problem details, with every single error by JSON Pointer. */
 export const problemDocument = z
   .strictObject({
@@ -15,7 +22,7 @@ export const problemDocument = z
     code: problemCode,
     errors: z.array(z.strictObject({ code: z.string(), pointer: z.string().meta({ description: 'JSON Pointer (RFC 6901) into what was sent.' }), detail: z.string() }).meta({ id: 'ProblemError' })),
   })
-  .meta({ id: 'Problem', title: 'Problem details (RFC 9457)' })
+  .meta({ id: 'Problem', title: 'Problem details (RFC 9457)', examples: [problemExample] })
 export type ProblemDocument = z.infer<typeof problemDocument>
 
 interface Circumstances {

@@ -15,6 +15,13 @@ export const problemTypes = {
   severalCodesAdopted: { status: 422, title: 'Several codes are adopted there', mend: 'Say which one governs the building with "publication".' },
   catalogFault: { status: 500, title: 'The catalog cannot be resolved for this place', mend: 'The catalog has to be mended; the request is not at fault.' },
   notFound: { status: 404, title: 'Not found', mend: 'Check the id or the address.' },
+  unauthenticated: { status: 401, title: 'A token is needed', mend: 'Send "Authorization: Bearer …" with a token that has the scope.' },
+  forbidden: { status: 403, title: 'The token may not do this', mend: 'Ask whoever runs the service for a token with the scope.' },
+  versionMissing: { status: 428, title: 'The version is missing', mend: 'Read the draft, and send its ETag in If-Match.' },
+  versionStale: { status: 412, title: 'Changed since it was read', mend: 'Read the draft again and decide anew.' },
+  amendmentRefused: { status: 422, title: 'The amendment cannot be adopted as it is', mend: 'Read "errors": each names a place in the amendment and what stands in its way.' },
+  alreadyAdopted: { status: 409, title: 'An amendment of this id is adopted', mend: 'What is adopted is never changed; adopt a later amendment that supersedes it.' },
+  catalogGone: { status: 409, title: 'The catalog of that time is not here', mend: 'Evaluate by a release that is here, or by the current catalog.' },
   malformed: { status: 400, title: 'The request cannot be read', mend: 'Send well-formed JSON.' },
   methodNotAllowed: { status: 405, title: 'The method is not supported here', mend: 'The Allow header names the methods that are.' },
   unsupportedMediaType: { status: 415, title: 'The media type is not supported', mend: 'Send application/json.' },
@@ -28,5 +35,6 @@ export type ProblemCode = keyof typeof problemTypes
 /** Every failure of an operation has its row. */
 export const codeOfFailure: Readonly<Record<FailureCode, ProblemCode>> = {
   invalidInput: 'invalidInput', placeMissing: 'placeMissing', unknownJurisdiction: 'unknownJurisdiction', unknownEdition: 'unknownEdition',
-  severalCodesAdopted: 'severalCodesAdopted', catalogFault: 'catalogFault', notFound: 'notFound',
+  severalCodesAdopted: 'severalCodesAdopted', catalogFault: 'catalogFault', notFound: 'notFound', unauthenticated: 'unauthenticated', forbidden: 'forbidden', versionMissing: 'versionMissing',
+  versionStale: 'versionStale', amendmentRefused: 'amendmentRefused', alreadyAdopted: 'alreadyAdopted', catalogGone: 'catalogGone',
 }

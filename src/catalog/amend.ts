@@ -1,8 +1,9 @@
-import type { Amendment, Modification } from './amendment.ts'
-import type { Catalog, CatalogProblem } from './catalog.ts'
+import type { Amendment } from './amendment.ts'
+import type { Catalog } from './catalog.ts'
 import { isInForce } from './in-force.ts'
+import type { Modification } from './modification.ts'
 import { modify } from './modify.ts'
-import { placeOf, problemIn, targetOf, type Placed } from './placed-modification.ts'
+import { placeOf, problemIn, targetOf, type ModificationProblem, type Placed } from './placed-modification.ts'
 import type { RepealedRule, ResolvedRule } from './rule-set.ts'
 
 interface Edition {
@@ -10,26 +11,43 @@ interface Edition {
   readonly edition: string
 }
 
+/** Where and when rules are amended. */
+export interface AmendedPlace {
+  /** From the outermost layer inward. */
+  readonly path: readonly string[]
+  readonly editions: readonly Edition[]
+  readonly asOf: string
+  /** The rules that are of interest; all when left out. */
+  readonly only?: ReadonlySet<string> | undefined
+}
+
 /** The rules after some layers, and what those layers repealed. */
 export interface AmendedRules {
   readonly rules: readonly ResolvedRule[]
   readonly repealed: readonly RepealedRule[]
-  readonly problems: readonly CatalogProblem[]
+  readonly problems: readonly ModificationProblem[]
 }
 
 /**
  * Applies the amendments of each layer, outermost first. Inside a layer every modification is checked against the set that
  * enters the layer and then all are applied, so their order cannot matter.
  */
-export function amendRules(catalog: Catalog, path: readonly string[], editions: readonly Edition[], asOf: string, published: readonly ResolvedRule[]): AmendedRules {
-  return path.reduce<AmendedRules>(
-    (entering, layer, depth) => amendLayer(entering, inForceAt(catalog, layer, editions, asOf), policyAbove(catalog, path.slice(0, depth))),
+export function amendRules(catalog: Catalog, place: AmendedPlace, published: readonly ResolvedRule[]): AmendedRules {
+  return place.path.reduce<AmendedRules>(
+    (entering, layer, depth) => amendLayer(entering, placedIn(catalog, layer, place), policyAbove(catalog, place.path.slice(0, depth))),
     { rules: published, repealed: [], problems: [] },
   )
 }
 
-function inForceAt(catalog: Catalog, layer: string, editions: readonly Edition[], asOf: string): readonly Amendment[] {
-  const current = catalog.amendments.filter(
+function placedIn(catalog: Catalog, layer: string, place: AmendedPlace): readonly Placed[] {
+  return inForceAt(catalog, layer, place).flatMap((amendment) =>
+    amendment.modifications.flatMap((modification, index) => (place.only?.has(targetOf(modification)) ?? true ? [{ amendment, modification, index }] : [])),
+  )
+}
+
+/** The amendments of a layer that are in force, without those that another one supersedes. */
+export function inForceAt({ amendments }: Pick<Catalog, 'amendments'>, layer: string, { editions, asOf }: Pick<AmendedPlace, 'editions' | 'asOf'>): readonly Amendment[] {
+  const current = amendments.filter(
     ({ jurisdiction, amends, ...interval }) =>
       jurisdiction === layer && isInForce(interval, asOf) && editions.some(({ publication, edition }) => publication === amends.publication && amends.editions.includes(edition)),
   )
@@ -46,13 +64,12 @@ function byDateThenId(a: Amendment, b: Amendment): number {
 type Policy = 'prohibited' | 'moreStringentOnly' | 'permitted'
 
 /** The strictest word of the outer layers on what a layer below may do. */
-function policyAbove(catalog: Catalog, outer: readonly string[]): Policy {
-  const said = outer.map((layer) => catalog.jurisdictions.get(layer)?.localAmendment)
+export function policyAbove({ jurisdictions }: Pick<Catalog, 'jurisdictions'>, outer: readonly string[]): Policy {
+  const said = outer.map((layer) => jurisdictions.get(layer)?.localAmendment)
   return (['prohibited', 'moreStringentOnly'] as const).find((policy) => said.includes(policy)) ?? 'permitted'
 }
 
-function amendLayer(entering: AmendedRules, amendments: readonly Amendment[], policy: Policy): AmendedRules {
-  const placed = amendments.flatMap((amendment) => amendment.modifications.map((modification, index) => ({ amendment, modification, index })))
+function amendLayer(entering: AmendedRules, placed: readonly Placed[], policy: Policy): AmendedRules {
   if (placed.length === 0) return entering
   const before = new Map(entering.rules.map((resolved) => [resolved.rule.rule, resolved]))
   const problems = policy === 'prohibited' ? placed.map((one) => problemIn(one, 'localAmendmentProhibited', 'An outer jurisdiction does not allow local amendments.')) : competing(placed)
@@ -67,21 +84,32 @@ function amendLayer(entering: AmendedRules, amendments: readonly Amendment[], po
   }
 }
 
+/** Of a great many that touch the same thing, each is told against so many of the others. */
+const mostOpponents = 3
+
 /** Two modifications of one layer that touch the same thing: both are named, none wins. */
-function competing(placed: readonly Placed[]): readonly CatalogProblem[] {
-  return placed.flatMap((one, index) =>
-    placed.slice(0, index).filter((other) => touchTheSame(one.modification, other.modification)).map((other) =>
-      problemIn(one, 'competingModifications', `${placeOf(one)} and ${placeOf(other)} both change ${targetOf(one.modification)}. Keep one, or let one supersede the other.`),
-    ),
-  )
+function competing(placed: readonly Placed[]): readonly ModificationProblem[] {
+  const byTarget = new Map<string, Placed[]>()
+  return placed.flatMap((one) => {
+    const target = targetOf(one.modification)
+    const earlier = byTarget.get(target) ?? []
+    const opponents = earlier.filter((other) => touchTheSame(one.modification, other.modification)).slice(0, mostOpponents)
+    byTarget.set(target, earlier)
+    earlier.push(one)
+    return opponents.map((against) => ({
+      ...problemIn(one, 'competingModifications', `${placeOf(one)} and ${placeOf(against)} both change ${target}. Keep one, or let one supersede the other.`),
+      against,
+    }))
+  })
 }
 
 function touchTheSame(a: Modification, b: Modification): boolean {
-  return targetOf(a) === targetOf(b) && (a.kind === 'repeal' || b.kind === 'repeal' || partOf(a) === partOf(b))
+  return a.kind === 'repeal' || b.kind === 'repeal' || partOf(a) === partOf(b)
 }
 
-/** A renumbering changes where the limit stands, so it counts as the limit. */
-function partOf(modification: Modification): 'limit' | 'statement' | 'rule' {
-  if (modification.kind === 'substitution') return modification.target.part
-  return modification.kind === 'renumbering' ? 'limit' : 'rule'
+/** A renumbering changes where the limit stands and a list of materials is a limit, so both count as the limit. */
+function partOf(modification: Modification): string {
+  if (modification.kind === 'renumbering') return 'limit'
+  if (modification.kind !== 'substitution') return 'rule'
+  return modification.target.part === 'materials' ? 'limit' : modification.target.part
 }

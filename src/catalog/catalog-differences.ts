@@ -6,7 +6,7 @@ import type { Rule } from './rule.ts'
 
 /** What tells, explains or proves, but decides nothing. A key that is not listed is taken to decide. */
 const words: ReadonlySet<string> = new Set([
-  'title', 'statement', 'note', 'name', 'text', 'topic', 'remedy', 'cautions', 'related', 'replaces', 'examples', 'disagreements', 'columns', 'reason',
+  'title', 'statement', 'note', 'name', 'text', 'topic', 'remedy', 'beforeCoverUp', 'afterCoverUp', 'cautions', 'related', 'replaces', 'examples', 'disagreements', 'columns', 'reason',
   'revision', 'digest', 'locator', 'evidence', 'lastReviewed', 'readIn', 'instrument',
 ])
 
@@ -52,7 +52,7 @@ function entriesOf(catalog: Catalog): Entries {
 
 /** For a rule the cited edition decides where it applies; for a figure it is only the source. */
 function figuresIn<T extends Parameter | Table>(entries: ReadonlyMap<string, T>) {
-  return [...entries].map(([id, { publication: _source, edition: _edition, ...figure }]) => [id, figure] as const)
+  return [...entries].map(([id, entry]) => [id, Object.fromEntries(Object.entries(entry).filter(([key]) => key !== 'publication' && key !== 'edition'))] as const)
 }
 
 function deciding(value: unknown): unknown {

@@ -19,6 +19,8 @@ export interface Catalog {
   readonly tables: ReadonlyMap<string, Table>
   readonly cautions: ReadonlyMap<string, Caution>
   readonly buildings: ReadonlyMap<string, Building>
+  /** The digest of each document that the catalog's digest covers, by path. */
+  readonly documents: ReadonlyMap<string, string>
 }
 
 /** One file of the catalog, parsed from YAML or JSON but not yet checked. */
@@ -30,7 +32,7 @@ export interface CatalogDocument {
 export type CatalogCode =
   | 'unreadableFile' | 'unknownDocument' | 'shape' | 'duplicate' | 'misplacedFile'
   | 'unknownFact' | 'unknownPublication' | 'unknownRule' | 'unknownTable' | 'unknownCaution' | 'unknownQuantity' | 'unknownJurisdiction' | 'circularJurisdiction'
-  | 'unitMismatch' | 'pairMismatch' | 'sourceMissing' | 'comparatorMismatch'
+  | 'unitMismatch' | 'pairMismatch' | 'printedConflictUnneeded' | 'sourceMissing' | 'comparatorMismatch'
   | 'overlappingAdoption' | 'staleAmendment' | 'unknownTarget' | 'insertionExists' | 'competingModifications' | 'lessStringent' | 'localAmendmentProhibited'
   | 'exampleMissing' | 'exampleFailed'
 

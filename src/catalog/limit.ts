@@ -34,7 +34,14 @@ export const bothSystems = {
   roundedTo: z.string().max(40).optional(),
 }
 
-const quantityLimit = z.strictObject({ ...citation, comparator: comparator.optional(), ...bothSystems })
+/** A pair as an instrument prints it, which may contradict itself. */
+export const printedPair = {
+  ...bothSystems,
+  /** Says so where the two figures are printed as different amounts: they load as they are, and decide only where both agree. */
+  printedConflict: z.string().min(1).max(600).optional(),
+}
+
+const quantityLimit = z.strictObject({ ...citation, comparator: comparator.optional(), ...printedPair })
 const valueLimit = z.strictObject({ ...citation, comparator: comparator.optional(), value: z.union([z.boolean(), z.string().max(60)]) })
 const valuesLimit = z.strictObject({ ...citation, comparator: comparator.optional(), values: z.array(z.string().max(60)).min(1) })
 const proportionLimit = z.strictObject({

@@ -37,7 +37,7 @@ export type ReleaseDifferences = z.infer<typeof differences>
 export const releaseManifest = z.strictObject({
   format: z.literal('wythe-release/1'),
   release: releaseName,
-  note: z.string().max(400).nullable(),
+  note: z.string().nullable(),
   /** Of the evaluation by which the differences were found. */
   method: z.string(),
   cutFrom: releaseName.nullable(),

@@ -26,14 +26,17 @@ interface Base {
   readonly editions: readonly { readonly publication: string; readonly edition: string }[]
 }
 
-/** Settles which rules apply: the path of layers, the adopted edition, its limits, then the amendments from outside in. */
-export function resolveRules(catalog: Catalog, place: Place): Checked<RuleSet, ResolutionCode> {
+/**
+ * Settles which rules apply: the path of layers, the adopted edition, its limits, then the amendments from outside in.
+ * With `only`, no more than the rules named is settled; they come out as they would among all.
+ */
+export function resolveRules(catalog: Catalog, place: Place, only?: ReadonlySet<string>): Checked<RuleSet, ResolutionCode> {
   const path = pathTo(catalog, place.jurisdiction)
   if (!path) return refusal('unknownJurisdiction', '/jurisdiction', `"${place.jurisdiction}" is not in the catalog, nor is a layer it lies in. The list of jurisdictions has those that are.`)
   const base = baseOf(catalog, path, place)
   if (!base.ok) return base
-  const published = publishedRules(catalog, base.value, place.asOf)
-  const amended = amendRules(catalog, path, base.value.editions, place.asOf, published)
+  const published = publishedRules(onlyRules(catalog, only), base.value, place.asOf)
+  const amended = amendRules(catalog, { path, editions: base.value.editions, asOf: place.asOf, only }, published)
   if (amended.problems.length > 0) return refusal('catalogFault', '/jurisdiction', amended.problems.map(({ detail }) => detail).join(' '))
   return {
     ok: true,
@@ -50,8 +53,14 @@ export function resolveRules(catalog: Catalog, place: Place): Checked<RuleSet, R
   }
 }
 
+/** A catalog with no more than some of its published rules. */
+export function onlyRules(catalog: Catalog, only: ReadonlySet<string> | undefined): Catalog {
+  if (!only) return catalog
+  return { ...catalog, rules: new Map([...only].flatMap((id) => { const rule = catalog.rules.get(id); return rule ? [[id, rule] as const] : [] })) }
+}
+
 /** From the outermost layer to the asked one; a place not in the catalog is resolved at the nearest layer that is. A circle has no path. */
-export function pathTo(catalog: Catalog, jurisdiction: string | null, below: readonly string[] = []): readonly string[] | undefined {
+export function pathTo(catalog: Pick<Catalog, 'jurisdictions'>, jurisdiction: string | null, below: readonly string[] = []): readonly string[] | undefined {
   if (jurisdiction === null) return []
   if (below.includes(jurisdiction)) return undefined
   const known = catalog.jurisdictions.get(jurisdiction)

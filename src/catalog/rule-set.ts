@@ -14,6 +14,7 @@ export const chainStep = z
     readIn: z.string().nullable(),
     document: z.string().nullable().meta({ description: 'The adoption or amendment, by id.' }),
     modification: z.string().nullable(),
+    part: z.string().nullable().meta({ description: 'What a substitution replaced: limit, statement, condition, force, holdPoint, materials or remedy.' }),
     instrument: instrument.nullable(),
     effectiveFrom: z.string().nullable(),
     old: z.string().nullable(),
@@ -53,7 +54,7 @@ export interface RuleSet {
 
 export function chainStepOf({ layer, action, ...detail }: Pick<ChainStep, 'layer' | 'action'> & Partial<ChainStep>): ChainStep {
   return {
-    layer, action, publication: null, edition: null, locator: null, readIn: null, document: null, modification: null,
+    layer, action, publication: null, edition: null, locator: null, readIn: null, document: null, modification: null, part: null,
     instrument: null, effectiveFrom: null, old: null, new: null, ...detail,
   }
 }

@@ -15,7 +15,7 @@ export type Outcome = z.infer<typeof outcome>
 
 /** Why an outcome is not determined; each reason has another next step. */
 export const reason = z
-  .enum(['missing', 'covered', 'conflictingEvidence', 'outsidePrescriptive', 'methodDoesNotHold', 'notAdopted'])
+  .enum(['missing', 'covered', 'conflictingEvidence', 'outsidePrescriptive', 'methodDoesNotHold', 'notAdopted', 'ruleUndecided'])
   .meta({ id: 'Reason' })
 export type Reason = z.infer<typeof reason>
 
@@ -40,7 +40,7 @@ export const rule = z.strictObject({
   rule: ruleId,
   revision: z.int().positive(),
   title: z.string().min(1).max(120),
-  topic: z.enum(['flashing', 'weep', 'lintel', 'sill', 'tie', 'barrier', 'air-space', 'base', 'joint', 'height', 'movement']),
+  topic: z.enum(['flashing', 'weep', 'lintel', 'sill', 'tie', 'barrier', 'air-space', 'base', 'joint', 'height', 'movement', 'process']),
   part,
   holdPoint: holdPointId,
   status: z.enum(['draft', 'inForce', 'withdrawn']),

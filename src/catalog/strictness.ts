@@ -1,4 +1,4 @@
-import { readQuantity } from '../units/quantity.ts'
+import { readQuantity, type Quantity } from '../units/quantity.ts'
 import type { Comparator, Limit } from './limit.ts'
 
 interface Requirement {
@@ -12,12 +12,23 @@ const strict: readonly Comparator[] = ['moreThan', 'lessThan']
 
 /** Whether all that satisfies one requirement satisfies the other. What cannot be compared is not shown to be as strict. */
 export function isAtLeastAsStrict(next: Requirement, than: Requirement): boolean {
-  const [is, was] = [next, than].map(({ limit }) => ('inchPound' in limit ? readQuantity(limit[limit.governing]) : undefined))
-  if (!is || !was) return allowsNoOther(next, than)
+  const [is, was] = [figuresOf(next.limit), figuresOf(than.limit)]
+  if (is.length === 0 || was.length === 0) return allowsNoOther(next, than)
+  return is.every((figure) => was.every((other) => isAmountAsStrict(figure, next.comparator, other, than.comparator)))
+}
+
+/** The figure that governs; both where the text contradicts itself, since either may turn out to govern. */
+function figuresOf(limit: Limit): readonly Quantity[] {
+  if (!('inchPound' in limit)) return []
+  const printed = limit.printedConflict === undefined ? [limit[limit.governing]] : [limit.inchPound, limit.si]
+  return printed.map(readQuantity).filter((figure) => figure !== undefined)
+}
+
+function isAmountAsStrict(is: Quantity, next: Comparator, was: Quantity, than: Comparator): boolean {
   if (is.dimension !== was.dimension) return false
-  if (floors.includes(than.comparator)) return floors.includes(next.comparator) && isPast(is.amount - was.amount, next.comparator, than.comparator)
-  if (ceilings.includes(than.comparator)) return ceilings.includes(next.comparator) && isPast(was.amount - is.amount, next.comparator, than.comparator)
-  return next.comparator === than.comparator && is.amount === was.amount
+  if (floors.includes(than)) return floors.includes(next) && isPast(is.amount - was.amount, next, than)
+  if (ceilings.includes(than)) return ceilings.includes(next) && isPast(was.amount - is.amount, next, than)
+  return next === than && is.amount === was.amount
 }
 
 function isPast(raisedBy: number, next: Comparator, than: Comparator): boolean {

@@ -6,7 +6,7 @@ export async function checkCatalogFolder(folder: string): Promise<CommandResult>
   const loaded = await loadCatalog(folder)
   if (!loaded.ok) {
     const lines = loaded.problems.map(({ code, path, pointer, detail }) => `${path}${pointer === '' ? '' : `#${pointer}`}\n  ${code}: ${detail}`)
-    return { text: `${lines.join('\n')}\n${loaded.problems.length} problems. The catalog is not put to use.\n`, exitCode: 1 }
+    return { text: `${lines.join('\n')}\n${loaded.problems.length === 1 ? '1 problem' : `${loaded.problems.length} problems`}. The catalog is not put to use.\n`, exitCode: 1 }
   }
   const { rules, publications, jurisdictions, amendments, parameters, tables, release, digest } = loaded.catalog
   const limits = [...rules.values()].flatMap((rule) => rule.limits)

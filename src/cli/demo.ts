@@ -1,9 +1,8 @@
-import { randomUUID } from 'node:crypto'
 import { resolve } from 'node:path'
 import { buildApp } from '../app.ts'
 import type { Building } from '../catalog/building.ts'
 import type { Evaluation } from '../evaluation/document.ts'
-import { loadCatalog } from '../store/load-catalog.ts'
+import { openService } from '../service.ts'
 import { cautionsText, evaluationText, wrapped } from './evaluation-text.ts'
 
 /** Starts the service on a free port, evaluates the openings of the demonstration building over both doors, and ends. */
@@ -11,15 +10,20 @@ const rule = '─'.repeat(110)
 const serve = process.argv.includes('--serve')
 const port = serve ? Number(process.env['PORT'] ?? 8080) : 0
 
-const loaded = await loadCatalog(process.env['CATALOG_DIR'] ?? 'catalog')
-if (!loaded.ok) throw new Error(`the catalog is refused: ${loaded.problems[0]?.path ?? ''} ${loaded.problems[0]?.detail ?? ''}`)
+const { deps, close } = await openService(
+  { catalogDir: process.env['CATALOG_DIR'] ?? 'catalog', catalogRelease: 'working', releasePublicKeys: undefined, dataDir: ':memory:', databaseUrl: undefined },
+  { error: (detail, message) => say(`${message}: ${JSON.stringify(detail)}`) },
+)
 const publicUrl = `http://127.0.0.1:${serve ? port : 8080}`
-const app = await buildApp({ deps: { catalog: loaded.catalog, now: () => new Date(), newId: randomUUID }, publicUrl, explorerDir: resolve('dist/explorer') })
+const app = await buildApp({ deps, publicUrl, explorerDir: resolve('dist/explorer') })
 const address = await app.listen({ host: '127.0.0.1', port })
 
-for (const building of loaded.catalog.buildings.values()) await show(building)
+for (const building of deps.active.state.catalog.buildings.values()) await show(building)
 if (serve) say(`Still serving: ${address} (Ctrl+C ends it)\n  API reference     ${address}/reference\n  GraphQL explorer  ${address}/explorer/`)
-else await app.close()
+else {
+  await app.close()
+  await close()
+}
 
 async function show(building: Building): Promise<void> {
   say(`${building.title.toUpperCase()}\n${wrapped(`${building.note} Jurisdiction ${building.jurisdiction}, permit applied for on ${building.asOf}. Service at ${address}.`, '')}`)

@@ -1,6 +1,7 @@
-import type { FiledDocuments } from '../catalog/assemble.ts'
+import type { Filed, FiledDocuments } from '../catalog/assemble.ts'
 import type { Catalog, CatalogProblem } from '../catalog/catalog.ts'
 import { editionIdOf } from '../catalog/identifier.ts'
+import { isInForce } from '../catalog/in-force.ts'
 import { resolveRules } from '../catalog/resolve.ts'
 import type { Rule, RuleExample } from '../catalog/rule.ts'
 import type { ResolvedRule } from '../catalog/rule-set.ts'
@@ -16,16 +17,25 @@ import type { Finding } from './document.ts'
 import { judge } from './judge.ts'
 
 /** Runs every example of every rule and amendment. One that does not come out as stated refuses the catalog. */
-export function checkExamples(filed: FiledDocuments, catalog: Catalog): readonly CatalogProblem[] {
+export function checkExamples(filed: Pick<FiledDocuments, 'rule' | 'amendment'>, catalog: Catalog): readonly CatalogProblem[] {
   return [
     ...filed.rule.flatMap(({ path, entry }) => entry.examples.flatMap((example, index) => report(path, `/examples/${index}`, example, runOnRule(entry, example, catalog)))),
     ...filed.amendment.flatMap(({ path, entry }) => [
       ...entry.modifications.flatMap((modification, at) =>
         modification.kind === 'insertion' ? modification.new.examples.flatMap((example, index) => report(path, `/modifications/${at}/new/examples/${index}`, example, runOnRule(modification.new, example, catalog))) : [],
       ),
-      ...entry.examples.flatMap((example, index) => report(path, `/examples/${index}`, example, runOnPlace(entry.jurisdiction, example, catalog))),
+      ...checkPlaceExamples({ path, entry }, catalog),
     ]),
   ]
+}
+
+/** Runs the examples of an amendment on what is in force in its place; those it no longer speaks for are left out. `concerns` narrows it. */
+export function checkPlaceExamples({ path, entry }: Filed<'amendment'>, catalog: Catalog, concerns: (example: PlaceExample) => boolean = () => true): readonly CatalogProblem[] {
+  const superseding = catalog.amendments.filter(({ supersedes }) => supersedes.includes(entry.amendment))
+  return entry.examples.flatMap((example, index) => {
+    const speaks = !superseding.some((other) => isInForce(other, example.asOf))
+    return speaks && concerns(example) ? report(path, `/examples/${index}`, example, runOnPlace(entry.jurisdiction, example, catalog)) : []
+  })
 }
 
 interface Expected {
@@ -58,10 +68,10 @@ function runOnRule(rule: Rule, example: RuleExample, catalog: Catalog): Checked<
   return run({ rule, limit, comparator: limit.comparator ?? rule.check.comparator, chain: [] }, example, catalog)
 }
 
-type PlaceExample = Pick<RuleExample, 'facts'> & { readonly rule: string; readonly asOf: string; readonly edition?: string | undefined }
+export type PlaceExample = Pick<RuleExample, 'facts' | 'quantities'> & { readonly rule: string; readonly asOf: string; readonly edition?: string | undefined }
 
 function runOnPlace(jurisdiction: string, example: PlaceExample, catalog: Catalog): Checked<Finding | 'repealed'> {
-  const set = resolveRules(catalog, { jurisdiction, asOf: example.asOf, edition: example.edition })
+  const set = resolveRules(catalog, { jurisdiction, asOf: example.asOf, edition: example.edition }, new Set([example.rule]))
   if (!set.ok) return set
   const resolved = set.value.rules.find(({ rule }) => rule.rule === example.rule)
   if (resolved) return run(resolved, example, catalog)

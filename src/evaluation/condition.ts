@@ -3,11 +3,11 @@ import type { Opening, Reading } from '../opening/opening.ts'
 import { readQuantity } from '../units/quantity.ts'
 import { holds } from './compare.ts'
 
-/** Kleene's third value: true, false with the facts that decided, or unknown with the facts that are missing. */
+/** Kleene's third value: true, false with the facts that decided, or unknown with the facts that are missing or contradict others. */
 export type Truth =
   | { readonly is: true }
   | { readonly is: false; readonly decidedBy: readonly string[] }
-  | { readonly is: undefined; readonly missing: readonly string[] }
+  | { readonly is: undefined; readonly missing: readonly string[]; readonly conflicting: readonly string[] }
 
 export function truthOf(condition: Condition, opening: Opening): Truth {
   if ('all' in condition) return every(condition.all.map((inner) => truthOf(inner, opening)))
@@ -19,8 +19,10 @@ export function truthOf(condition: Condition, opening: Opening): Truth {
 function every(truths: readonly Truth[]): Truth {
   const refuted = truths.find((truth) => truth.is === false)
   if (refuted) return refuted
-  const missing = truths.flatMap((truth) => (truth.is === undefined ? truth.missing : []))
-  return missing.length > 0 ? { is: undefined, missing: [...new Set(missing)] } : { is: true }
+  const unknown = truths.filter((truth) => truth.is === undefined)
+  if (unknown.length === 0) return { is: true }
+  const [missing, conflicting] = [unknown.flatMap((truth) => truth.missing), unknown.flatMap((truth) => truth.conflicting)]
+  return { is: undefined, missing: [...new Set(missing)], conflicting: [...new Set(conflicting)] }
 }
 
 function negated(truth: Truth, of: Condition): Truth {
@@ -36,11 +38,12 @@ export function factsIn(condition: Condition): readonly string[] {
 
 type FactCondition = Extract<Condition, { fact: string }>
 
-/** True when either end satisfies, false when no end can, unknown otherwise. */
+/** True when either end satisfies, false when no end can, unknown otherwise. A reading that others contradict decides neither way. */
 function factTruth(condition: FactCondition, opening: Opening): Truth {
   const readings = opening.facts.get(condition.fact) ?? []
-  if (readings.some((reading) => reading && satisfies(condition, reading))) return { is: true }
-  if (readings.length === 0 || readings.includes(undefined)) return { is: undefined, missing: [condition.fact] }
+  if (readings.some((reading) => reading && !reading.conflictsWith && satisfies(condition, reading))) return { is: true }
+  if (readings.length === 0 || readings.includes(undefined)) return { is: undefined, missing: [condition.fact], conflicting: [] }
+  if (readings.some((reading) => reading?.conflictsWith)) return { is: undefined, missing: [], conflicting: [condition.fact] }
   return { is: false, decidedBy: [condition.fact] }
 }
 

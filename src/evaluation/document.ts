@@ -71,6 +71,7 @@ export const finding = z
     cautions: z.array(text),
     evidence,
     lastReviewed: text,
+    printedConflict: text.nullable().meta({ description: 'What to know where the adopted text prints two figures that contradict each other. It decides only where both agree.' }),
     disagreements: z.array(disagreement),
     chain: z.array(chainStep),
   })

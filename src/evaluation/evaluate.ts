@@ -15,7 +15,7 @@ import { quantityEntry } from './quantity-words.ts'
 import { summarise } from './summary.ts'
 
 /** Rises when arithmetic or logic changes, so that the same digest always means the same answer for the same reasons. */
-export const method = 'wythe-openings/1'
+export const method = 'wythe-openings/2'
 
 /**
  * The whole service in one function: the rules of a place and date applied to an opening, and the quantities computed from both.

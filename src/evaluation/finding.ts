@@ -8,7 +8,14 @@ import type { Requirement } from './requirement.ts'
 
 /** What was decided about a rule, before it is put into the words of a finding. */
 export type Decision =
-  | (MemberResult & { readonly member?: Finding['member']; readonly members?: readonly MemberResult[]; readonly missing: readonly string[]; readonly derivedFrom?: readonly string[] })
+  | (MemberResult & {
+      readonly member?: Finding['member']
+      readonly members?: readonly MemberResult[]
+      readonly missing: readonly string[]
+      /** Facts of the condition that others contradict. */
+      readonly conflicting?: readonly string[]
+      readonly derivedFrom?: readonly string[]
+    })
   | { readonly outcome: 'notApplicable'; readonly decidedBy: readonly string[] }
 
 /** The one place where a finding is put together. */
@@ -33,6 +40,7 @@ export function findingOf(resolved: ResolvedRule, { shown }: Requirement, decisi
     cautions: failed ? (rule.cautions ?? []).flatMap((id) => cautions.get(id)?.text ?? []) : [],
     evidence: limit.evidence,
     lastReviewed: limit.lastReviewed,
+    printedConflict: 'printedConflict' in limit ? (limit.printedConflict ?? null) : null,
     disagreements: (rule.disagreements ?? []).map((one) => ({ ...one, note: one.note ?? null })),
     chain: [...chain],
   }
@@ -49,9 +57,9 @@ const nothingDecided: Decided = {
 
 function decisionOf(decision: Decision): Decided {
   if (decision.outcome === 'notApplicable') return { ...nothingDecided, decidedBy: [...decision.decidedBy] }
-  const { reason, member = null, measured, margin, members = [], withinResolution, differsByUnit, missing, derivedFrom = [] } = decision
+  const { reason, member = null, measured, margin, members = [], withinResolution, differsByUnit, missing, conflicting = [], derivedFrom = [] } = decision
   return {
-    ...nothingDecided, reason, nextStep: reason && nextStep(reason, missing), member, measured, margin, members: membersOf(members), withinResolution, differsByUnit,
+    ...nothingDecided, reason, nextStep: reason && nextStep(reason, missing, conflicting), member, measured, margin, members: membersOf(members), withinResolution, differsByUnit,
     missing: [...missing], derivedFrom: [...derivedFrom],
   }
 }
@@ -62,14 +70,15 @@ function membersOf(results: readonly MemberResult[]): Finding['members'] {
 }
 
 /** Each reason for not deciding has its own next step. */
-function nextStep(reason: Reason, missing: readonly string[]): string {
-  const titles = missing.map((path) => facts.get(path)?.title ?? path).join('; ')
+function nextStep(reason: Reason, missing: readonly string[], conflicting: readonly string[]): string {
+  const [titles, doubtful] = [missing, conflicting].map((paths) => paths.map((path) => facts.get(path)?.title ?? path).join('; '))
   const steps: Readonly<Record<Reason, string>> = {
     missing: `Find out: ${titles || 'the facts the calculation lacks'}.`,
     covered: `No longer in sight: ${titles}. A dated record from before it was covered, a borescope or one brick taken out can settle it; a look at the finished face cannot.`,
-    conflictingEvidence: 'Two facts of the description contradict each other. Look again before deciding.',
+    conflictingEvidence: `Two facts of the description contradict each other${doubtful ? ` (${doubtful})` : ''}. Look again before deciding.`,
     outsidePrescriptive: 'Outside what the prescriptive rule covers. A licensed professional has to design it.',
     methodDoesNotHold: 'The method of calculation does not hold here. A licensed professional has to decide.',
+    ruleUndecided: 'The adopted text contradicts itself; ask the authority having jurisdiction which figure governs.',
     notAdopted: 'No code was in force here on this date. Name an edition, another date or another jurisdiction.',
   }
   return steps[reason]

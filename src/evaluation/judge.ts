@@ -33,7 +33,7 @@ function decide({ rule, comparator }: ResolvedRule, requirement: Requirement, su
   if (!subject.adopted && rule.force === 'mandatory') return notDetermined('notAdopted', [])
   const applies = rule.appliesWhen ? truthOf(rule.appliesWhen, subject.opening) : ({ is: true } as const)
   if (applies.is === false) return { outcome: 'notApplicable', decidedBy: applies.decidedBy }
-  if (applies.is === undefined) return notDetermined(reasonFor(applies.missing, subject), applies.missing)
+  if (applies.is === undefined) return notDetermined(applies.missing.length === 0 ? 'conflictingEvidence' : reasonFor(applies.missing, subject), applies.missing, applies.conflicting)
   const readings = 'fact' in rule.check ? factReadings(rule.check.fact, subject.opening) : quantityReadings(rule.check.quantity, subject.quantities)
   if ('decision' in readings) return readings.decision
   if (requirement.kind === 'unknown') return notDetermined(requirement.missing.length > 0 ? reasonFor(requirement.missing, subject) : requirement.reason, requirement.missing)
@@ -71,8 +71,8 @@ function worstOf(results: readonly MemberResult[], readings: Readings, missing: 
   return { ...worst, member, members: results, missing: worst.outcome === 'notDetermined' ? missing : [], derivedFrom: readings[index]?.derivedFrom ?? [] }
 }
 
-function notDetermined(reason: Reason, missing: readonly string[]): Decision {
-  return { ...undecided(reason, null), missing }
+function notDetermined(reason: Reason, missing: readonly string[], conflicting: readonly string[] = []): Decision {
+  return { ...undecided(reason, null), missing, conflicting }
 }
 
 /** Covered when the work has passed the point that hid every missing fact; else simply missing. */

@@ -33,10 +33,12 @@ function judgeChoice(reading: Reading, values: readonly (string | boolean)[], co
   return { ...undecided(null, measuredOf(reading)), outcome: passes ? 'pass' : 'fail' }
 }
 
-function judgeAmount(reading: Reading, { governing, other }: Extract<Known, { kind: 'amount' }>, comparator: Comparator): MemberResult {
+function judgeAmount(reading: Reading, { governing, other, selfContradictory }: Extract<Known, { kind: 'amount' }>, comparator: Comparator): MemberResult {
   const { value, resolution = 0 } = reading
   if (typeof value !== 'object' || !isAmountComparator(comparator)) throw new Error('a checked rule compares an amount with an amount')
   const passes = holds(comparator, value.amount, governing.amount)
+  const differsByUnit = holds(comparator, value.amount, other.amount) !== passes
+  if (selfContradictory && differsByUnit) return { ...undecided('ruleUndecided', measuredOf(reading)), differsByUnit }
   const spare = marginOf(comparator, value.amount, governing.amount)
   const straddles = (tape: number) => holds(comparator, value.amount + tape, governing.amount) !== passes
   return {
@@ -46,7 +48,7 @@ function judgeAmount(reading: Reading, { governing, other }: Extract<Known, { ki
     margin: bothTexts({ dimension: value.dimension, amount: spare }),
     spare,
     withinResolution: resolution > 0 && (straddles(resolution) || straddles(-resolution)),
-    differsByUnit: holds(comparator, value.amount, other.amount) !== passes,
+    differsByUnit,
   }
 }
 

@@ -1,10 +1,11 @@
 import type { Catalog } from '../catalog/catalog.ts'
 import { limitText } from '../catalog/limit-text.ts'
+import type { Comparator, QuantityLimit } from '../catalog/limit.ts'
 import type { ResolvedRule, RuleSet } from '../catalog/rule-set.ts'
 import type { Opening } from '../opening/opening.ts'
 import type { Inputs, LimitInForce } from '../quantities/inputs.ts'
 import type { Source } from '../quantities/source.ts'
-import { readQuantity } from '../units/quantity.ts'
+import { readQuantity, type Quantity } from '../units/quantity.ts'
 
 /** What quantities may compute from: this opening, the limits of this rule set, and the figures of the catalog. */
 export function quantityInputs(opening: Opening, ruleSet: RuleSet, catalog: Catalog): Omit<Inputs, 'quantity'> {
@@ -27,9 +28,17 @@ export function quantityInputs(opening: Opening, ruleSet: RuleSet, catalog: Cata
 function limitOf(resolved: ResolvedRule | undefined, catalog: Catalog): LimitInForce | undefined {
   if (!resolved || !('inchPound' in resolved.limit)) return undefined
   const { rule, limit, comparator, chain } = resolved
-  const quantity = readQuantity(limit[limit.governing])
+  const [strictest] = strictestFirst(limit, comparator)
   const edition = chain[0]?.edition ?? limit.editions.at(-1) ?? ''
-  return quantity && { rule: rule.rule, comparator, quantity, text: limitText(limit, comparator), source: sourceOf(limit, edition, catalog) }
+  const text = limit.printedConflict === undefined ? limitText(limit, comparator) : `${limitText(limit, comparator)}, printed so; the stricter figure is taken`
+  return strictest && { rule: rule.rule, comparator, quantity: strictest, text, source: sourceOf(limit, edition, catalog) }
+}
+
+/** The figure that governs; of a text that contradicts itself both, since building by the stricter one meets either. */
+function strictestFirst({ governing, inchPound, si, printedConflict }: QuantityLimit, comparator: Comparator): readonly Quantity[] {
+  const printed = printedConflict === undefined ? [governing === 'inchPound' ? inchPound : si] : [inchPound, si]
+  const least = comparator === 'notMoreThan' || comparator === 'lessThan'
+  return printed.map(readQuantity).filter((quantity) => quantity !== undefined).toSorted((a, b) => (least ? a.amount - b.amount : b.amount - a.amount))
 }
 
 interface Cited {

@@ -33,13 +33,14 @@ function vectorOf({ building, jurisdiction, publication, asOf }: Building, { ope
 }
 
 /**
- * Where an opening is tried: at home, in every jurisdiction that has a code on its date, under each code where there are
- * several, and by every published edition of the model codes.
+ * Where an opening is tried: at home, in every jurisdiction that adopts or amends and has a code on that date, under each code
+ * where there are several, and by every published edition of the model codes. All others answer as the layer they lie in.
  */
 export function placesOf(catalog: Catalog, { jurisdiction, publication, asOf }: Vector['home']): readonly Place[] {
   const codes = [...catalog.publications.values()].filter(({ kind }) => kind === 'modelCode')
   const editions = codes.flatMap((code) => code.editions.map(({ edition }): Place => ({ jurisdiction: null, edition: editionIdOf(code.publication, edition), asOf })))
-  const adopted = [...catalog.jurisdictions.keys()].flatMap((id) => codes.map((code): Place => ({ jurisdiction: id, publication: code.publication, asOf })))
+  const acting = new Set([...catalog.adoptions.keys(), ...catalog.amendments.map((amendment) => amendment.jurisdiction)])
+  const adopted = [...acting].toSorted().flatMap((id) => codes.map((code): Place => ({ jurisdiction: id, publication: code.publication, asOf })))
   const home: Place = { jurisdiction, publication, asOf }
   const elsewhere = adopted.filter((place) => !(place.jurisdiction === jurisdiction && place.publication === publication) && hasCode(catalog, place))
   return [home, ...elsewhere, ...editions]

@@ -10,7 +10,7 @@ import type { Finding } from './document.ts'
 
 /** A limit made ready to compare with, or why it cannot be for this opening. */
 export type Requirement =
-  | { readonly kind: 'amount'; readonly governing: Quantity; readonly other: Quantity; readonly shown: Finding['required'] }
+  | { readonly kind: 'amount'; readonly governing: Quantity; readonly other: Quantity; readonly selfContradictory: boolean; readonly shown: Finding['required'] }
   | { readonly kind: 'values'; readonly values: readonly (string | boolean)[]; readonly shown: Finding['required'] }
   | { readonly kind: 'unknown'; readonly reason: Reason; readonly missing: readonly string[]; readonly shown: Finding['required'] }
 
@@ -28,13 +28,15 @@ interface BothSystems {
   readonly governing: 'inchPound' | 'si'
   readonly inchPound: string
   readonly si: string
+  readonly printedConflict?: string | undefined
 }
 
 function amount(figures: BothSystems, comparator: Comparator, text = limitText(figures as Limit, comparator)): Requirement {
-  const { governing, inchPound, si } = figures
+  const { governing, inchPound, si, printedConflict } = figures
   const [main, other] = governing === 'inchPound' ? [readQuantity(inchPound), readQuantity(si)] : [readQuantity(si), readQuantity(inchPound)]
   if (!main || !other) throw new Error(`a checked catalog holds an unreadable amount: ${inchPound} or ${si}`)
-  return { kind: 'amount', governing: main, other, shown: { text, governing, inchPound: tradeUnits(inchPound), si: tradeUnits(si), values: [] } }
+  const shown = { text, governing, inchPound: tradeUnits(inchPound), si: tradeUnits(si), values: [] }
+  return { kind: 'amount', governing: main, other, selfContradictory: printedConflict !== undefined, shown }
 }
 
 function values(allowed: readonly (string | boolean)[], limit: Limit, comparator: Comparator): Requirement {
@@ -52,7 +54,7 @@ function proportionOf(limit: Extract<Limit, { proportion: string }>, comparator:
   const [numerator = NaN, denominator = NaN] = limit.proportion.split('/').map(Number)
   const part = { dimension: whole.dimension, amount: Math.round((whole.amount * numerator) / denominator) }
   const shown = { ...wordsOf(limit, comparator), inchPound: quantityText(part, 'inchPound'), si: quantityText(part, 'si') }
-  return { kind: 'amount', governing: part, other: part, shown }
+  return { kind: 'amount', governing: part, other: part, selfContradictory: false, shown }
 }
 
 /** The row of a table whose keys equal the opening's facts. No such row means that the prescriptive table does not reach this far. */

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { digestOf } from '../catalog/digest.ts'
 import { jurisdictionId } from '../catalog/identifier.ts'
 import type { Draft, DraftChange } from '../store/records.ts'
-import { amendable, refuseUnlessAmends } from './caller.ts'
+import { amendable, refuseUnlessAmends } from './permission.ts'
 import { draftCheckView, readDraftText, checkDraft, type ReadDraft } from './draft-check.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 import { pageOf, paging } from './page.ts'
@@ -13,8 +13,8 @@ export const draftText = {
   text: text.meta({ description: 'The amendment as one YAML or JSON document, as it would stand in a file of the catalog.' }),
   format: z.enum(['json', 'yaml']).meta({ id: 'AmendmentFormat' }),
 }
-const version = text.max(100).nullish().meta({ description: 'The version that the change is based on; over REST the If-Match header.' })
-const draftId = text.max(100)
+export const version = text.max(100).nullish().meta({ description: 'The version that the change is based on; over REST the If-Match header.' })
+export const draftId = text.max(100).meta({ description: 'The id of the draft.' })
 
 const view = z
   .strictObject({
@@ -33,7 +33,7 @@ export const createDraft = defineRecordOperation({
   name: 'createAmendmentDraft',
   summary: 'Draft an amendment',
   description: 'Keeps an amendment as a draft, with everything that still stands in its way. Nobody is bound by a draft. With validateOnly nothing is kept.',
-  input: z.strictObject({ ...draftText, validateOnly: z.boolean().nullish() }).meta({ id: 'AmendmentDraftRequest' }),
+  input: z.strictObject({ ...draftText, validateOnly: z.boolean().nullish().meta({ description: 'Checks and answers as if it were kept, and keeps nothing.' }) }).meta({ id: 'AmendmentDraftRequest' }),
   output: view,
   answer: async (deps, { text: source, format, validateOnly }) => {
     const read = permitted(deps, readDraftText(source, format))
@@ -61,7 +61,7 @@ export const listDrafts = defineRecordOperation({
   name: 'listAmendmentDrafts',
   summary: 'List drafts',
   description: 'The drafts of the jurisdictions that the caller may amend.',
-  input: z.strictObject({ jurisdiction: jurisdictionId.nullish(), ...paging }),
+  input: z.strictObject({ jurisdiction: jurisdictionId.nullish().meta({ description: 'Only drafts of this jurisdiction.' }), ...paging }),
   output: pageOf(view, 'AmendmentDraftPage'),
   answer: async (deps, { jurisdiction, first, after }) => {
     const refused = jurisdiction ? refuseUnlessAmends(deps.caller, jurisdiction, deps.catalog) : undefined
@@ -122,10 +122,14 @@ function draftOf(id: string, { jurisdiction, document }: ReadDraft, createdAt: s
 function changed(change: DraftChange, id: string, deps: RecordDependencies): Answer<z.infer<typeof view>> {
   if (change.ok) return { ok: true, value: viewOf(change.draft, deps) }
   if (change.reason === 'absent') return notFound('draft', id)
+  return versionStale()
+}
+
+export function versionStale() {
   return failure('versionStale', [{ code: 'versionStale', pointer: '/version', detail: 'The draft was changed since. Read it again and decide anew.' }])
 }
 
-function versionMissing() {
+export function versionMissing() {
   return failure('versionMissing', [{ code: 'versionMissing', pointer: '/version', detail: 'Name the version that the change is based on; over REST in the If-Match header.' }])
 }
 

@@ -15,7 +15,7 @@ export const listAmendments = defineOperation({
   name: 'listAmendments',
   summary: 'List amendments',
   description: 'Every adopted amendment, whether it came with the catalog or through the service.',
-  input: z.strictObject({ jurisdiction: jurisdictionId.nullish(), ...paging }),
+  input: z.strictObject({ jurisdiction: jurisdictionId.nullish().meta({ description: 'Only amendments of this jurisdiction.' }), ...paging }),
   output: pageOf(amendmentSummary, 'AmendmentPage'),
   answer: ({ catalog }, { jurisdiction, ...paging }) => {
     const wanted = catalog.amendments.filter((one) => !jurisdiction || one.jurisdiction === jurisdiction).toSorted((a, b) => (a.amendment < b.amendment ? -1 : 1))
@@ -27,7 +27,7 @@ export const readAmendment = defineOperation({
   name: 'readAmendment',
   summary: 'Read one amendment',
   description: 'An adopted amendment, whole.',
-  input: z.strictObject({ amendment: text.max(200) }),
+  input: z.strictObject({ amendment: text.max(200).meta({ description: 'The id: "us-xa/rule-210-45".' }) }),
   output: view,
   answer: ({ catalog }, { amendment: id }) => {
     const found = catalog.amendments.find(({ amendment }) => amendment === id)

@@ -11,7 +11,7 @@ const around = {
   ...place,
   holdPoint: holdPointId.nullish().meta({ description: 'Where the work stands. What an earlier operation hid then counts as covered.' }),
 }
-const input = z.strictObject({ opening: openingSchema, ...around }).meta({ id: 'EvaluationRequest' })
+const input = z.strictObject({ opening: openingSchema, ...around })
 /** The opening is read by its own parser, which also settles lengths, so that all problems are told at once. */
 const unread = z.strictObject({ opening: z.unknown().optional(), ...around })
 

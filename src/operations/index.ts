@@ -1,11 +1,21 @@
-import { evaluateOpening } from './evaluate-opening.ts'
+import { adoptDraft } from './adopt-draft.ts'
+import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './amendment-drafts.ts'
+import { listAmendments, readAmendment } from './amendments.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
 import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
-import { listPublications, readPublication } from './publications.ts'
+import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
 import { listRules } from './list-rules.ts'
+import { previewDraft } from './preview-draft.ts'
+import { listPublications, readPublication } from './publications.ts'
 import { readRule } from './read-rule.ts'
+import { listReleases } from './releases.ts'
+import { keepEvaluation, serveEvaluation } from './serve-evaluation.ts'
+import { createToken, listTokens, revokeToken } from './tokens.ts'
 
 /** Everything the service does. */
 export const operations = {
-  evaluateOpening, listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints,
+  evaluateOpening: serveEvaluation, keepEvaluation, readEvaluation, reproduceEvaluation,
+  listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases,
+  listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
+  createToken, listTokens, revokeToken,
 } as const

@@ -54,7 +54,7 @@ export const readJurisdiction = defineOperation({
   name: 'readJurisdiction',
   summary: 'Read one jurisdiction',
   description: 'A jurisdiction with what it has adopted and amended.',
-  input: z.strictObject({ jurisdiction: z.string().max(200).meta({ description: 'The id of the jurisdiction: "us-xa-101".' }) }),
+  input: z.strictObject({ jurisdiction: z.string().max(200).meta({ description: 'The id of the jurisdiction.', examples: ['us-xa-101'] }) }),
   output: view,
   answer: ({ catalog }, { jurisdiction }) => {
     const found = catalog.jurisdictions.get(jurisdiction)

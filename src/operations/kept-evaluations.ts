@@ -2,12 +2,12 @@ import { z } from 'zod'
 import { evaluation, type Evaluation } from '../evaluation/document.ts'
 import type { KeptEvaluation } from '../store/records.ts'
 import { answerDifferences } from './answer-difference.ts'
-import { refuseUnless } from './caller.ts'
+import { refuseUnless } from './permission.ts'
 import { evaluateOpening } from './evaluate-opening.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 
 const text = z.string()
-const input = z.strictObject({ evaluation: text.max(100) })
+const input = z.strictObject({ evaluation: text.max(100).meta({ description: 'The id of a kept evaluation.' }) })
 
 export const readEvaluation = defineRecordOperation({
   name: 'readEvaluation',

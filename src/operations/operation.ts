@@ -3,8 +3,8 @@ import type { Catalog } from '../catalog/catalog.ts'
 import type { ResolutionCode } from '../catalog/resolve.ts'
 import type { Checked, Problem } from '../opening/problem.ts'
 import { shapeProblems } from '../opening/shape-problems.ts'
+import type { ActiveCatalog } from '../store/active-catalog.ts'
 import type { Records } from '../store/records.ts'
-import type { ActiveCatalog } from './active-catalog.ts'
 import type { Caller } from './caller.ts'
 
 /** What operations need from outside. The clock and the ids come in here, so that everything below stays pure. */

@@ -34,7 +34,7 @@ export const readPublication = defineOperation({
   name: 'readPublication',
   summary: 'Read one publication',
   description: 'A publication with its editions and the standards that they bring with them.',
-  input: z.strictObject({ publication: z.string().max(200).meta({ description: 'The id of the publication: "irc".' }) }),
+  input: z.strictObject({ publication: z.string().max(200).meta({ description: 'The id of the publication.', examples: ['irc'] }) }),
   output: view,
   answer: ({ catalog }, { publication: id }) => {
     const found = catalog.publications.get(id)

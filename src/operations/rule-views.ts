@@ -36,6 +36,7 @@ const limitView = z
     lastReviewed: text,
     readIn: text.nullable(),
     note: text.nullable(),
+    printedConflict: text.nullable().meta({ description: 'What to know where the text prints two figures that contradict each other.' }),
   })
   .meta({ id: 'RuleLimit', description: 'What one edition requires.' })
 
@@ -83,7 +84,8 @@ export function detailOf(rule: Rule, resolved: RuleDetail['resolved']): RuleDeta
 function limitOf(rule: Rule, limit: Limit, edition: string): RuleDetail['history'][number] {
   const { publication, locator, evidence, lastReviewed, readIn, note, comparator = rule.check.comparator } = limit
   const amounts = 'inchPound' in limit ? { governing: limit.governing, inchPound: tradeUnits(limit.inchPound), si: tradeUnits(limit.si) } : { governing: null, inchPound: null, si: null }
-  return { publication, edition, locator, comparator, text: limitText(limit, comparator), ...amounts, evidence, lastReviewed, readIn: readIn ?? null, note: note ?? null }
+  const printedConflict = 'printedConflict' in limit ? (limit.printedConflict ?? null) : null
+  return { publication, edition, locator, comparator, text: limitText(limit, comparator), ...amounts, evidence, lastReviewed, readIn: readIn ?? null, note: note ?? null, printedConflict }
 }
 
 export function requiredText({ limit, comparator }: ResolvedRule): string {

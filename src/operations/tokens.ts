@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { digestOfText } from '../catalog/digest.ts'
 import { jurisdictionId } from '../catalog/identifier.ts'
 import type { Scope, Token } from '../store/records.ts'
-import { refuseUnless } from './caller.ts'
+import { refuseUnless } from './permission.ts'
 import { defineRecordOperation, failure, notFound } from './operation.ts'
 
 const text = z.string()
@@ -55,7 +55,7 @@ export const revokeToken = defineRecordOperation({
   name: 'revokeToken',
   summary: 'Revoke a token',
   description: 'Ends a token at once. What it did stays on record under its id.',
-  input: z.strictObject({ token: text.max(100) }),
+  input: z.strictObject({ token: text.max(100).meta({ description: 'The id of the token.' }) }),
   output: z.strictObject({ token: text, revokedAt: text }).meta({ id: 'RevokedToken' }),
   answer: async ({ records, caller, now }, { token }) => {
     const refused = refuseUnless(caller, 'administer')

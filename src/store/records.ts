@@ -56,7 +56,7 @@ export interface Token {
 }
 
 export type DraftChange = { readonly ok: true; readonly draft: Draft } | { readonly ok: false; readonly reason: 'absent' | 'stale' }
-export type Adoption = { readonly ok: true; readonly adopted: AdoptedAmendment } | { readonly ok: false; readonly reason: 'exists' | 'behind' }
+export type Adoption = { readonly ok: true; readonly adopted: AdoptedAmendment } | { readonly ok: false; readonly reason: 'exists' | 'behind' | 'stale' }
 
 export interface Page<T> {
   readonly items: readonly T[]
@@ -75,9 +75,9 @@ export interface Records {
 
   /**
    * Appends an adoption and removes its draft in one transaction. Refused when the amendment exists, or when somebody adopted
-   * since `seenSequence`, so that nothing is adopted against a catalog that was not looked at.
+   * since `seenSequence`, so that nothing is adopted against a catalog that was not looked at; `stale` when the draft was changed since.
    */
-  adopt(adoption: Omit<AdoptedAmendment, 'sequence'>, draftId: string | null, seenSequence: number): Promise<Adoption>
+  adopt(adoption: Omit<AdoptedAmendment, 'sequence'>, draft: Pick<Draft, 'id' | 'version'> | null, seenSequence: number): Promise<Adoption>
   /** All adoptions after a sequence, in order. */
   adoptionsAfter(sequence: number): Promise<readonly AdoptedAmendment[]>
 

@@ -4,6 +4,7 @@ import { afterAll } from 'vitest'
 import { buildApp } from '../../src/app.ts'
 import type { Dependencies } from '../../src/operations/operation.ts'
 import { realCatalog } from '../catalog/real-catalog.ts'
+import { serviceOf } from './service.ts'
 
 export const clock = '2026-03-01T12:00:00.000Z'
 export const publicUrl = 'https://wythe.example'
@@ -31,9 +32,13 @@ export interface Client {
 /** A caller of a service of its own, which ends with the test file. To be called while the file is collected. */
 export async function client({ deps, ...options }: Options = {}): Promise<Client> {
   const used = deps ?? (await dependencies())
-  const app = await buildApp({ deps: used, publicUrl, ...options })
+  const service = await serviceOf(used)
+  const app = await buildApp({ deps: service, publicUrl, ...options })
   await app.ready()
-  afterAll(() => app.close())
+  afterAll(async () => {
+    await app.close()
+    await service.records.close()
+  })
   const http = supertest(app.server)
   return { app, deps: used, http, graphql: (query, variables) => http.post('/graphql').send({ query, variables }) }
 }

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { problemDocument } from '../../src/api/problem-document.ts'
-import { operations } from '../../src/operations/index.ts'
+import type { Catalog } from '../../src/catalog/catalog.ts'
 import type { Dependencies } from '../../src/operations/operation.ts'
 import { cases, otherCatalogs } from '../conformance/cases.ts'
-import { fields, overGraphql, overRest, type OperationName } from '../conformance/doors.ts'
+import { fields, operationNames, overGraphql, overRest } from '../conformance/doors.ts'
 import { client, dependencies } from './client.ts'
 import { LogLines } from './log-lines.ts'
 
@@ -12,12 +12,14 @@ const deps = await dependencies()
 const log = new LogLines()
 const logger = { level: 'info', stream: log.stream }
 
-const withoutCatalog: Dependencies = { now: deps.now, newId: deps.newId, get catalog(): never { throw new Error(secret) } }
+/** A catalog of which nothing can be read. */
+const unreadable = new Proxy({} as Catalog, { get: () => { throw new Error(secret) } })
+const withoutCatalog: Dependencies = { ...deps, catalog: unreadable }
 const withoutClock: Dependencies = { ...deps, now: () => { throw new Error(secret) } }
 const broken = await client({ deps: withoutCatalog, logger })
 const clockless = await client({ deps: withoutClock, logger })
 
-describe.each(Object.keys(operations) as OperationName[])('a fault inside %s', (operation) => {
+describe.each(operationNames)('a fault inside %s', (operation) => {
   const input = cases.find((one) => one.operation === operation && typeof one.expect !== 'string')?.input ?? {}
 
   test('is a 500 over REST that tells nothing of its cause, which is logged', async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { problemDocument } from '../../src/api/problem-document.ts'
 import { codeOfFailure, problemTypes, type ProblemCode } from '../../src/api/problems.ts'
+import type { Catalog } from '../../src/catalog/catalog.ts'
 import { otherCatalogs } from '../conformance/cases.ts'
 import { client, dependencies, publicUrl } from './client.ts'
 
@@ -8,12 +9,15 @@ const deps = await dependencies()
 const { app, http } = await client({ deps })
 const inTwoCodes = await client({ deps: { ...deps, catalog: otherCatalogs.twoCodesAdopted(deps.catalog) } })
 const contradictory = await client({ deps: { ...deps, catalog: otherCatalogs.amendedTwice(deps.catalog) } })
-const broken = await client({ deps: { now: deps.now, newId: deps.newId, get catalog(): never { throw new Error('gone') } } })
+const broken = await client({ deps: { ...deps, catalog: new Proxy({} as Catalog, { get: () => { throw new Error('gone') } }) } })
 
 const somewhere = '/v1/rules?jurisdiction=us-xa-101-2400000'
 
-/** A request that is answered with each code. A new code does not compile here until there is one; `unavailable` takes a busy service, in stopping.test.ts. */
-const requests: Readonly<Record<Exclude<ProblemCode, 'unavailable'>, () => PromiseLike<{ status: number; headers: unknown; body: unknown }>>> = {
+/** `unavailable` takes a busy service, in stopping.test.ts; the others take records and a caller, and are asked for where those are tested. */
+type ElsewhereCode = 'unavailable' | 'unauthenticated' | 'forbidden' | 'versionMissing' | 'versionStale' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone'
+
+/** A request that is answered with each code. A new code does not compile here until there is one. */
+const requests: Readonly<Record<Exclude<ProblemCode, ElsewhereCode>, () => PromiseLike<{ status: number; headers: unknown; body: unknown }>>> = {
   invalidInput: () => http.get('/v1/rules?first=many'),
   placeMissing: () => http.get('/v1/rules?asOf=2026-03-01'),
   unknownJurisdiction: () => http.get('/v1/rules?jurisdiction=nowhere'),

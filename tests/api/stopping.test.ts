@@ -6,9 +6,10 @@ import { buildApp } from '../../src/app.ts'
 import { healthStatus } from '../../src/api/rest/health.ts'
 import { problemDocument } from '../../src/api/problem-document.ts'
 import { client, dependencies, publicUrl } from './client.ts'
+import { serviceOf } from './service.ts'
 
 test('while the service stops, what still comes is answered, and readiness says so', async () => {
-  const app = await buildApp({ deps: await dependencies(), publicUrl })
+  const app = await buildApp({ deps: await serviceOf(await dependencies()), publicUrl })
   const gate = new EventEmitter()
   await app.register(async (slow) => { slow.addHook('preClose', async () => { await once(gate, 'open') }) })
   await app.listen({ host: '127.0.0.1', port: 0 })

@@ -32,11 +32,11 @@ describe('a substitution', () => {
     })
     const step = { layer: county, action: 'substitution', publication: null, edition: null, readIn: null, document: 'us-xa-101/ord-2021-17', instrument: ordinance, effectiveFrom: '2021-04-07' }
     expect(rule.chain).toEqual([
-      { layer: 'modelCode', action: 'published', publication: 'irc', edition: '2018', locator: 'R703.8.3', readIn: null, document: null, modification: null, instrument: null, effectiveFrom: null, old: null, new: 'at least 4 in (102 mm)' },
-      { layer: 'us-xa', action: 'adoption', publication: 'irc', edition: '2018', locator: null, readIn: null, document: 'us-xa/irc-2018', modification: null, effectiveFrom: '2020-01-01', old: null, new: null,
+      { layer: 'modelCode', action: 'published', publication: 'irc', edition: '2018', locator: 'R703.8.3', readIn: null, document: null, modification: null, part: null, instrument: null, effectiveFrom: null, old: null, new: 'at least 4 in (102 mm)' },
+      { layer: 'us-xa', action: 'adoption', publication: 'irc', edition: '2018', locator: null, readIn: null, document: 'us-xa/irc-2018', modification: null, part: null, effectiveFrom: '2020-01-01', old: null, new: null,
         instrument: { kind: 'administrativeRule', number: '210-30', section: '01', adopted: '2019-09-16', href: 'https://law.example/us-xa/rule-210-30' } },
-      { ...step, modification: 'm1', locator: '9-304(a)', old: 'at least 4 in (102 mm)', new: 'at least 6 in (152 mm)' },
-      { ...step, modification: 'm2', locator: '9-304(b)', old: catalog.rules.get('lintel.bearing-length')?.statement, new: rule.rule.statement },
+      { ...step, modification: 'm1', part: 'limit', locator: '9-304(a)', old: 'at least 4 in (102 mm)', new: 'at least 6 in (152 mm)' },
+      { ...step, modification: 'm2', part: 'statement', locator: '9-304(b)', old: catalog.rules.get('lintel.bearing-length')?.statement, new: rule.rule.statement },
     ])
   })
 
@@ -124,7 +124,7 @@ describe('amendments of one layer', () => {
 
   test('are bound by the strictest word of any outer layer, though the nearest permits all', () => {
     const looser = { ...ofWeeps('ord-3', '2021-01-01', '36 [in_i]', '914 mm'), jurisdiction: city }
-    expect(resolveRules({ ...catalog, amendments: [looser] }, { jurisdiction: city, asOf: '2022-01-01' })).toMatchObject({ ok: false, problems: [{ detail: expect.stringContaining('allows only stricter limits') as string }] })
+    expect(resolveRules({ ...catalog, amendments: [looser] }, { jurisdiction: city, asOf: '2022-01-01' })).toMatchObject({ ok: false, problems: [{ detail: expect.stringContaining('allows only stricter rules') as string }] })
     const state = { ...looser, jurisdiction: 'us-xa' }
     expect(ruleIn(resolved({ ...catalog, amendments: [state] }, { jurisdiction: city, asOf: '2022-01-01' }), 'weep.spacing').limit).toMatchObject({ inchPound: '36 [in_i]' })
   })

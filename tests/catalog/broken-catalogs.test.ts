@@ -18,7 +18,7 @@ const files = readdirSync(folder).toSorted()
 const codes: Readonly<Record<CatalogCode, true>> = {
   unreadableFile: true, unknownDocument: true, shape: true, duplicate: true, misplacedFile: true,
   unknownFact: true, unknownPublication: true, unknownRule: true, unknownTable: true, unknownCaution: true, unknownQuantity: true,
-  unknownJurisdiction: true, circularJurisdiction: true, unitMismatch: true, pairMismatch: true, sourceMissing: true, comparatorMismatch: true,
+  unknownJurisdiction: true, circularJurisdiction: true, unitMismatch: true, pairMismatch: true, printedConflictUnneeded: true, sourceMissing: true, comparatorMismatch: true,
   overlappingAdoption: true, staleAmendment: true, unknownTarget: true, insertionExists: true, competingModifications: true,
   lessStringent: true, localAmendmentProhibited: true, exampleMissing: true, exampleFailed: true,
 }

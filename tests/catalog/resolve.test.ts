@@ -169,7 +169,7 @@ test('rules come sorted by id, whatever order they are held in', () => {
   const place = { jurisdiction: 'aa-open', asOf: '2026-03-01' }
   const reversed = { ...small, rules: new Map([...small.rules].toReversed()) }
   expect(resolved(reversed, place)).toEqual(resolved(small, place))
-  expect(resolved(reversed, place).rules.map(({ rule }) => rule.rule)).toEqual(['flashing.head-present', 'lintel.bearing-length', 'weep.spacing', 'weep.spacing-recommended'])
+  expect(resolved(reversed, place).rules.map(({ rule }) => rule.rule)).toEqual(['flashing.head-present', 'lintel.bearing-length', 'weep.kind', 'weep.spacing', 'weep.spacing-recommended'])
 })
 
 test.each(['draft', 'withdrawn'] as const)('a rule that is %s does not come at all', (status) => {

@@ -1,7 +1,8 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
-import { stringify } from 'yaml'
+import { parse, stringify } from 'yaml'
+import type { CatalogDocument } from '../../src/catalog/catalog.ts'
 import { readCatalogFiles } from '../../src/store/catalog-files.ts'
 import { loadCatalog, type LoadedCatalog } from '../../src/store/load-catalog.ts'
 
@@ -28,6 +29,11 @@ export async function loadPatched(patch: Patch): Promise<LoadedCatalog> {
   } finally {
     await rm(place, { recursive: true })
   }
+}
+
+/** The small catalog with its changes as parsed documents. */
+export async function patchedDocuments(patch: Patch): Promise<readonly CatalogDocument[]> {
+  return [...(await patchedFiles(patch))].map(([path, text]) => ({ path, content: parse(text) as unknown }))
 }
 
 async function patchedFiles({ set = {}, unset = {}, put = {}, move = {}, text = {} }: Patch): Promise<ReadonlyMap<string, string>> {

@@ -24,9 +24,9 @@ const window = { kind: 'window', width: '48 in', height: '60 in' }
 /** Catalogs that no check would let through, or that nobody has delivered yet. */
 export const otherCatalogs = {
   twoCodesAdopted: (catalog: Catalog): Catalog => {
-    const [layer, list] = [...catalog.adoptions][0] ?? ['', []]
-    const again = list.map((adoption) => ({ ...adoption, adoption: `${adoption.adoption}-other`, publication: 'ibc', edition: '2021' }))
-    return { ...catalog, adoptions: new Map([...catalog.adoptions, [layer, [...list, ...again]]]) }
+    const other = { publication: 'ibc', edition: '2021' }
+    const twice = [...catalog.adoptions].map(([layer, list]) => [layer, list.flatMap((one) => [one, { ...one, ...other, adoption: `${one.adoption}-other` }])] as const)
+    return { ...catalog, adoptions: new Map(twice) }
   },
   amendedTwice: (catalog: Catalog): Catalog => ({
     ...catalog,

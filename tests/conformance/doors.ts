@@ -4,14 +4,16 @@ import type { operations } from '../../src/operations/index.ts'
 import type { Client } from '../api/client.ts'
 import { fullQuery } from './full-query.ts'
 
-export type OperationName = keyof typeof operations
 type Input = Readonly<Record<string, unknown>>
 
-/** The field of the GraphQL schema behind which each operation stands. */
-export const fields: Readonly<Record<OperationName, string>> = {
+/** The operations that anyone may ask, whoever else has asked before; and the field of the GraphQL schema behind which each stands. */
+export const fields = {
   evaluateOpening: 'evaluation', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
   listPublications: 'publications', readPublication: 'publication', listFacts: 'facts', listHoldPoints: 'holdPoints',
-}
+} as const satisfies Partial<Record<keyof typeof operations, string>>
+
+export type OperationName = keyof typeof fields
+export const operationNames = Object.keys(fields) as OperationName[]
 
 /** Asks over REST, by what the OpenAPI document says of the operation. */
 export function overRest({ app, http }: Client, operation: OperationName, input: Input) {

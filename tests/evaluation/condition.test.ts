@@ -49,8 +49,8 @@ describe('what a condition says about itself', () => {
   })
 
   test('when it is unknown, every fact that is missing, once', () => {
-    expect(truthOf({ all: [isTrue(p), { any: [isTrue(q), isTrue(p)] }] }, openingOf(undefined, undefined))).toEqual({ is: undefined, missing: [p, q] })
-    expect(truthOf({ not: isTrue(p) }, openingOf(undefined, true))).toEqual({ is: undefined, missing: [p] })
+    expect(truthOf({ all: [isTrue(p), { any: [isTrue(q), isTrue(p)] }] }, openingOf(undefined, undefined))).toEqual({ is: undefined, missing: [p, q], conflicting: [] })
+    expect(truthOf({ not: isTrue(p) }, openingOf(undefined, true))).toEqual({ is: undefined, missing: [p], conflicting: [] })
   })
 
   test('which facts it may ask for', () => {
@@ -73,7 +73,7 @@ describe('a fact', () => {
     const opening = openingWith({ 'head.support.kind': 'shelfAngle' })
     expect(truthOf(oneOf('looseSteelAngle', 'shelfAngle'), opening).is).toBe(true)
     expect(truthOf(oneOf('looseSteelAngle'), opening)).toEqual({ is: false, decidedBy: ['head.support.kind'] })
-    expect(truthOf(oneOf('looseSteelAngle'), openingWith({}))).toEqual({ is: undefined, missing: ['head.support.kind'] })
+    expect(truthOf(oneOf('looseSteelAngle'), openingWith({}))).toEqual({ is: undefined, missing: ['head.support.kind'], conflicting: [] })
   })
 
   test.each([

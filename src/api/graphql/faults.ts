@@ -2,7 +2,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify'
 import { GraphQLError, type ExecutionResult, type GraphQLFormattedError } from 'graphql'
 import type { MercuriusContext, MercuriusError } from 'mercurius'
 import { problemTypes, type ProblemCode } from '../problems.ts'
-import { handleError } from '../rest/faults.ts'
+import { handleError } from '../faults.ts'
 
 /** What went wrong while a query was answered. The cause of what nobody foresaw is logged and not shown. */
 export function formatErrors({ data, errors = [] }: ExecutionResult, { reply }: MercuriusContext) {

@@ -1,5 +1,6 @@
 import type { FastifyPluginAsync } from 'fastify'
 import mercurius from 'mercurius'
+import { depsOf } from '../caller.ts'
 import { topFieldsRule } from './bounds.ts'
 import { formatErrors, handleRefusal } from './faults.ts'
 import type { Context } from './schema.ts'
@@ -12,7 +13,7 @@ import { buildGraphqlSchema } from './schema.ts'
 export const graphql: FastifyPluginAsync = async (app) => {
   await app.register(mercurius, {
     schema: buildGraphqlSchema(),
-    context: (request): Context => ({ deps: request.server.deps }),
+    context: (request): Context => ({ deps: depsOf(request) }),
     graphiql: false,
     queryDepth: 16,
     allowBatchedQueries: false,

@@ -1,18 +1,20 @@
 import { getNullableType, GraphQLError, GraphQLObjectType, GraphQLSchema, type GraphQLFieldConfig } from 'graphql'
 import { operations } from '../../operations/index.ts'
-import type { Dependencies, Operation } from '../../operations/operation.ts'
+import type { AnyOperation, RecordDependencies } from '../../operations/operation.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
 import { asSent } from './as-sent.ts'
 import { TypesFromSchemas } from './types.ts'
 
 /** What a resolver is given beside its arguments. */
 export interface Context {
-  readonly deps: Dependencies
+  readonly deps: RecordDependencies
 }
 
-/** The field under which each operation stands. */
-const queries = {
+/** The field under which each operation that changes nothing stands. */
+const queries: Readonly<Record<string, AnyOperation>> = {
   evaluation: operations.evaluateOpening,
+  keptEvaluation: operations.readEvaluation,
+  reproduction: operations.reproduceEvaluation,
   rules: operations.listRules,
   rule: operations.readRule,
   jurisdictions: operations.listJurisdictions,
@@ -21,24 +23,43 @@ const queries = {
   publication: operations.readPublication,
   facts: operations.listFacts,
   holdPoints: operations.listHoldPoints,
-} as const
+  amendments: operations.listAmendments,
+  amendment: operations.readAmendment,
+  amendmentDrafts: operations.listDrafts,
+  amendmentDraft: operations.readDraft,
+  amendmentPreview: operations.previewDraft,
+  releases: operations.listReleases,
+  tokens: operations.listTokens,
+}
 
-/** The GraphQL door, built from the same operations as the REST one. Evaluating keeps nothing, so it is a query. */
+/** The field under which each operation that changes what is remembered stands. */
+const mutations: Readonly<Record<string, AnyOperation>> = {
+  keepEvaluation: operations.keepEvaluation,
+  createAmendmentDraft: operations.createDraft,
+  changeAmendmentDraft: operations.changeDraft,
+  deleteAmendmentDraft: operations.deleteDraft,
+  adoptAmendmentDraft: operations.adoptDraft,
+  createToken: operations.createToken,
+  revokeToken: operations.revokeToken,
+}
+
+/** The GraphQL door, built from the same operations as the REST one. */
 export function buildGraphqlSchema(): GraphQLSchema {
   const types = new TypesFromSchemas()
-  const fields = Object.entries<Operation>(queries).map(([name, operation]) => [name, fieldOf(operation, name, types)] as const)
-  return new GraphQLSchema({ query: new GraphQLObjectType<unknown, Context>({ name: 'Query', fields: Object.fromEntries(fields) }) })
+  const rootOf = (name: string, fields: Readonly<Record<string, AnyOperation>>) =>
+    new GraphQLObjectType<unknown, Context>({ name, fields: Object.fromEntries(Object.entries(fields).map(([field, operation]) => [field, fieldOf(operation, field, types)])) })
+  return new GraphQLSchema({ query: rootOf('Query', queries), mutation: rootOf('Mutation', mutations) })
 }
 
 /** A field may be null, so that one refusal leaves the other fields of a query standing. */
-function fieldOf(operation: Operation, name: string, types: TypesFromSchemas): GraphQLFieldConfig<unknown, Context> {
+function fieldOf(operation: AnyOperation, name: string, types: TypesFromSchemas): GraphQLFieldConfig<unknown, Context> {
   const members = Object.entries(operation.input.shape)
   return {
     type: getNullableType(types.output(operation.output, name)),
     description: operation.description,
     args: Object.fromEntries(members.map(([key, schema]) => [key, types.inputField(schema as never, name.charAt(0).toUpperCase() + name.slice(1), key)])),
-    resolve: (_, args, { deps }) => {
-      const answered = operation.run(deps, asSent(operation.input, args))
+    resolve: async (_, args, { deps }) => {
+      const answered = await operation.run(deps, asSent(operation.input, args))
       if (answered.ok) return answered.value
       const code = codeOfFailure[answered.code]
       throw new GraphQLError(problemTypes[code].title, { extensions: { code, errors: answered.problems } })

@@ -80,7 +80,7 @@ export class TypesFromSchemas {
     if (schema instanceof z.ZodEnum) return this.#enum(schema, place)
     if (schema instanceof z.ZodBoolean) return GraphQLBoolean
     if (schema instanceof z.ZodNumber) return schema.format === 'safeint' ? GraphQLInt : GraphQLFloat
-    if (schema instanceof z.ZodString || schema instanceof z.ZodISODate) return GraphQLString
+    if (schema instanceof z.ZodString || schema instanceof z.ZodStringFormat) return GraphQLString
     throw new Error(`${place}: ${schema.type} has no GraphQL form`)
   }
 

@@ -1,9 +1,17 @@
 import type { FastifyPluginAsync } from 'fastify'
-import { evaluateOpening } from '../../operations/evaluate-opening.ts'
+import { operations } from '../../operations/index.ts'
 import { answer } from './answer.ts'
 import { routeSchema } from './schemas.ts'
 
-/** Evaluations of openings. */
+const { evaluateOpening, keepEvaluation, readEvaluation, reproduceEvaluation } = operations
+
+/** Evaluations of openings. One that is to be kept says so in its body. */
 export const evaluations: FastifyPluginAsync = async (app) => {
-  app.post('/evaluations', { schema: routeSchema(evaluateOpening, 'Evaluations', { body: true }) }, (request, reply) => answer(evaluateOpening, request, reply))
+  app.post<{ Body: { keep?: unknown } | null }>('/evaluations', { schema: routeSchema(keepEvaluation, 'Evaluations', { body: 'input' }) }, (request, reply) =>
+    answer(request.body?.keep === undefined ? evaluateOpening : keepEvaluation, request, reply),
+  )
+  app.get('/evaluations/:evaluation', { schema: routeSchema(readEvaluation, 'Evaluations', { path: ['evaluation'], guarded: true }) }, (request, reply) => answer(readEvaluation, request, reply))
+  app.post('/evaluations/:evaluation/reproduce', { schema: routeSchema(reproduceEvaluation, 'Evaluations', { path: ['evaluation'], guarded: true }) }, (request, reply) =>
+    answer(reproduceEvaluation, request, reply, { input: request.params }),
+  )
 }

@@ -17,13 +17,18 @@ const ready = {
   response: { 200: answerOf('They can.'), 503: answerOf('The service is stopping.') },
 }
 
-/** Liveness touches nothing and knows no pressure; readiness needs a verified catalog, and ends when the service begins to stop. */
+/** Liveness touches nothing and knows no pressure; readiness needs a verified catalog and a store that answers, and ends when the service begins to stop. */
 export const health: FastifyPluginAsync = async (app) => {
   let stopping = false
   app.addHook('preClose', async () => { stopping = true })
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   app.get('/livez', { schema: live, config: { pressureHandler: () => undefined } }, () => ({ status: 'live' }))
-  app.get('/readyz', { schema: ready }, (_, reply) =>
-    stopping ? reply.code(503).send({ status: 'stopping' }) : { status: 'ready', release: app.deps.catalog.release },
+  app.get('/readyz', { schema: ready }, async (_, reply) =>
+    stopping ? reply.code(503).send({ status: 'stopping' }) : readiness(),
   )
+
+  async function readiness() {
+    await app.deps.records.check()
+    return { status: 'ready', release: app.deps.active.state.catalog.release }
+  }
 }

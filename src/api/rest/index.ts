@@ -1,13 +1,16 @@
 import type { FastifyPluginAsync } from 'fastify'
+import { amendments } from './amendments.ts'
 import { evaluations } from './evaluations.ts'
 import { facts } from './facts.ts'
 import { jurisdictions } from './jurisdictions.ts'
 import { publications } from './publications.ts'
+import { releases } from './releases.ts'
 import { rules } from './rules.ts'
+import { tokens } from './tokens.ts'
 
 /** The REST door: one file for each resource. Operations validate, so that REST and GraphQL refuse the same things in the same words. */
 export const rest: FastifyPluginAsync = async (app) => {
   app.setValidatorCompiler(() => () => true)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
-  for (const resource of [evaluations, rules, jurisdictions, publications, facts]) await app.register(resource)
+  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, tokens]) await app.register(resource)
 }

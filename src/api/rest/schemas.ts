@@ -1,40 +1,56 @@
 import { z } from 'zod'
-import type { Operation } from '../../operations/operation.ts'
+import type { AnyOperation } from '../../operations/operation.ts'
 import { problemDocument } from '../problem-document.ts'
 
 type JsonSchema = Record<string, unknown>
 
-/** The named schemas of the contract, as JSON Schema 2020-12, each once. */
+/** The named schemas of the contract, as JSON Schema 2020-12, each once, by name, whatever order the modules came in. */
 export function namedSchemas(): readonly (JsonSchema & { $id: string })[] {
   const { schemas } = z.toJSONSchema(z.globalRegistry, { uri: (id) => `${id}#`, io: 'input', unrepresentable: 'any', override: ({ jsonSchema }) => plain(jsonSchema) })
-  return Object.entries(schemas).map(([id, schema]) => ({ ...(besideReferences(withoutDialect(schema as JsonSchema)) as JsonSchema), $id: id }))
+  return Object.entries(schemas).toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([id, schema]) => ({ ...(besideReferences(withoutDialect(schema as JsonSchema)) as JsonSchema), $id: id }))
 }
 
 interface Placement {
-  /** Which members of the operation's input stand in the path; the rest is the query, or the body where `body` is true. */
+  /** Which members of the operation's input stand in the path. */
   readonly path?: readonly string[]
-  readonly body?: boolean
+  /** Members that the route takes from a header or the body, so that they are no part of the query. */
+  readonly elsewhere?: readonly string[]
+  /** The body: the whole input, or a text in one of some media types. */
+  readonly body?: 'input' | readonly string[]
+  readonly status?: number
+  /** Whether it needs a token. */
+  readonly guarded?: boolean
 }
 
 /** The documentation of a route, taken from the operation behind it. */
-export function routeSchema(operation: Operation, tag: string, { path = [], body = false }: Placement = {}) {
+export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, guarded = false }: Placement = {}) {
   const members = Object.entries(operation.input.shape)
   const inPath = members.filter(([name]) => path.includes(name))
-  const inQuery = members.filter(([name]) => !path.includes(name))
+  const inQuery = body === 'input' ? [] : members.filter(([name]) => !path.includes(name) && !elsewhere.includes(name))
+  const answered = { description: 'What was asked for.', content: { 'application/json': { schema: referenceTo(operation.output) } } }
   return {
     operationId: operation.name,
     summary: operation.summary,
     description: operation.description,
     tags: [tag],
     ...(inPath.length > 0 ? { params: objectOf(inPath) } : {}),
-    ...(!body && inQuery.length > 0 ? { querystring: objectOf(inQuery) } : {}),
-    ...(body ? { body: referenceTo(operation.input) } : {}),
+    ...(inQuery.length > 0 ? { querystring: objectOf(inQuery) } : {}),
+    ...(elsewhere.includes('version') ? { headers: ifMatch } : {}),
+    ...(body === undefined ? {} : { body: bodySchema(operation, body) }),
+    ...(guarded ? { security: [{ token: [] }] } : {}),
     response: {
-      200: { description: 'What was asked for.', content: { 'application/json': { schema: referenceTo(operation.output) } } },
+      [status]: answered,
       '4XX': { description: 'What is wrong, where, and how to mend it.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
       '5XX': { description: 'The service failed, or is too busy. Nothing was decided.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
     },
   }
+}
+
+const ifMatch = { type: 'object', properties: { 'if-match': { type: 'string', description: 'The ETag of the draft that the change is based on.' } } }
+
+function bodySchema(operation: AnyOperation, body: 'input' | readonly string[]): JsonSchema {
+  if (body === 'input') return referenceTo(operation.input)
+  return { content: Object.fromEntries(body.map((media) => [media, { schema: media.includes('json') ? { type: 'object' } : { type: 'string' } }])) }
 }
 
 export function referenceTo(schema: z.ZodType): JsonSchema {

@@ -11,8 +11,13 @@ export function checkJurisdictions(filed: FiledDocuments, catalog: Catalog): rea
       ...entry.list.flatMap((adoption, index) => checkAdoption(adoption, entry.list.slice(0, index), catalog).map((defect) => ({ path, pointer: `/list/${index}`, ...defect }))),
     ]),
     ...checkAdoptionIds(filed),
-    ...filed.amendment.flatMap(({ path, entry }) => known(entry.jurisdiction, catalog).map((defect) => ({ path, pointer: '/jurisdiction', ...defect }))),
+    ...checkPlaces(filed.amendment, catalog),
   ]
+}
+
+/** Amendments are of jurisdictions that are known. */
+export function checkPlaces(filed: FiledDocuments['amendment'], catalog: Catalog): readonly CatalogProblem[] {
+  return filed.flatMap(({ path, entry }) => known(entry.jurisdiction, catalog).map((defect) => ({ path, pointer: '/jurisdiction', ...defect })))
 }
 
 type Defect = Pick<CatalogProblem, 'code' | 'detail'>

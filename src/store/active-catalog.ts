@@ -14,6 +14,8 @@ export interface ActiveCatalog {
   refresh(): Promise<ActiveState>
   /** A release as it was cut, without adoptions made since. Undefined when it is not here or not to be trusted. */
   release(version: string): Promise<Catalog | undefined>
+  /** The names of the releases that were cut, earliest first. */
+  releases(): Promise<readonly string[]>
   /** The catalogs that may have been in use with a release and the adoptions up to a sequence; their digests tell which was. */
   catalogsOf(release: string, sequence: number): Promise<readonly Catalog[]>
 }

@@ -1,6 +1,6 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify'
-import type { ProblemCode } from '../problems.ts'
-import { sendProblem } from './answer.ts'
+import type { ProblemCode } from './problems.ts'
+import { sendProblem } from './send-problem.ts'
 
 const codes: Readonly<Record<string, ProblemCode>> = {
   FST_ERR_CTP_INVALID_MEDIA_TYPE: 'unsupportedMediaType',

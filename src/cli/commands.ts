@@ -1,0 +1,72 @@
+import { parseArgs } from 'node:util'
+import type { Catalog } from '../catalog/catalog.ts'
+import { loadCatalog } from '../store/load-catalog.ts'
+import { checkCatalogFolder } from './check-catalog.ts'
+import { createTokenInStore } from './create-token.ts'
+import { evaluateFile } from './evaluate-file.ts'
+import { explainRule } from './explain-rule.ts'
+import type { CommandResult } from './output.ts'
+import { cut, differences, sign, verify } from './releases.ts'
+
+export const usage = `Usage:
+  npm run wythe -- evaluate <opening.yaml> --jurisdiction us-xa-101-2400000 [--as-of 2026-03-01] [--hold-point headFlashing] [--json]
+  npm run wythe -- evaluate <opening.yaml> --edition irc-2021
+  npm run wythe -- explain <rule> [--jurisdiction us-xa-101-2400000] [--as-of 2026-03-01] [--edition irc-2021]
+  npm run wythe -- check-catalog [folder]
+  npm run wythe -- release-differences <release> [release] [--json]
+  npm run wythe -- cut-release <release> [--note <text>]
+  npm run wythe -- sign-release <release> --private-key <file.pem>
+  npm run wythe -- verify-release [release | --all] [--public-key <file.pem or folder>]
+  npm run wythe -- create-token <title> [--amend us-xa-101]… [--record] [--administer] [--expires-at 2027-01-01T00:00:00Z]
+Each takes --catalog <folder>, but the last, which takes the settings of the service.
+`
+
+const misused: CommandResult = { text: usage, exitCode: 2 }
+
+function parsed(args: readonly string[]) {
+  return parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: {
+      jurisdiction: { type: 'string' }, 'as-of': { type: 'string' }, edition: { type: 'string' }, publication: { type: 'string' },
+      'hold-point': { type: 'string' }, json: { type: 'boolean' }, catalog: { type: 'string', default: 'catalog' },
+      record: { type: 'boolean' }, administer: { type: 'boolean' }, amend: { type: 'string', multiple: true }, 'expires-at': { type: 'string' },
+      note: { type: 'string' }, all: { type: 'boolean' }, 'public-key': { type: 'string' }, 'private-key': { type: 'string' },
+    },
+  })
+}
+
+type Options = ReturnType<typeof parsed>['values']
+type Command = (operands: readonly string[], options: Options) => Promise<CommandResult>
+
+const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
+  ['evaluate', withCatalog((file, { 'as-of': asOf, 'hold-point': holdPoint, jurisdiction, edition, publication, json }, catalog) =>
+    evaluateFile(file, { asOf, holdPoint, jurisdiction, edition, publication, json }, catalog))],
+  ['explain', withCatalog(async (rule, { 'as-of': asOf, jurisdiction, edition, publication }, catalog) =>
+    explainRule(rule, { asOf, jurisdiction, edition, publication }, catalog))],
+  ['check-catalog', ([folder], { catalog }) => checkCatalogFolder(folder ?? catalog)],
+  ['cut-release', async ([release], { catalog, note }) => (release === undefined ? misused : cut(catalog, release, note))],
+  ['verify-release', async ([release], { catalog, all, 'public-key': key }) => (all && release !== undefined ? misused : verify(catalog, release, key))],
+  ['sign-release', async ([release], { catalog, 'private-key': key }) => (release === undefined || key === undefined ? misused : sign(catalog, release, key))],
+  ['create-token', async ([title], { record = false, administer = false, amend = [], 'expires-at': expiresAt }) => (title === undefined ? misused : createTokenInStore({ title, record, administer, amend, expiresAt }))],
+  ['release-differences', async ([before, after], { catalog, json }) => (before === undefined ? misused : differences(catalog, before, after, json))],
+])
+
+/** Runs one command line; whoever calls decides where the text goes. */
+export async function runCommand(args: readonly string[]): Promise<CommandResult> {
+  try {
+    const { values, positionals } = parsed(args)
+    const [name = '', ...operands] = positionals
+    return await (commands.get(name)?.(operands, values) ?? misused)
+  } catch (error) {
+    return { text: `${error instanceof Error ? error.message : String(error)}\n${usage}`, exitCode: 2 }
+  }
+}
+
+function withCatalog(run: (subject: string, options: Options, catalog: Catalog) => Promise<CommandResult>): Command {
+  return async ([subject], options) => {
+    if (subject === undefined) return misused
+    const loaded = await loadCatalog(options.catalog)
+    return loaded.ok ? run(subject, options, loaded.catalog) : checkCatalogFolder(options.catalog)
+  }
+}

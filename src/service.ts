@@ -1,0 +1,50 @@
+import { randomBytes, randomUUID } from 'node:crypto'
+import { setImmediate } from 'node:timers/promises'
+import type { ServiceDependencies } from './api/caller.ts'
+import type { Config } from './config.ts'
+import { loadBaseCatalog } from './store/base-catalog.ts'
+import { openActiveCatalog } from './store/open-active-catalog.ts'
+import { openRecords } from './store/open-records.ts'
+import type { Records } from './store/records.ts'
+import { readPublicKeys } from './store/release-signature.ts'
+
+export interface Log {
+  readonly error: (detail: object, message: string) => void
+}
+
+/** What the service works with, and how to let go of it. */
+export interface Service {
+  readonly deps: ServiceDependencies
+  readonly close: () => Promise<void>
+}
+
+type Settings = Pick<Config, 'catalogDir' | 'catalogRelease' | 'releasePublicKeys' | 'dataDir' | 'databaseUrl'>
+
+/** The catalog cannot be used, and why: one entry for each defect. */
+export class CatalogRefused extends Error {
+  readonly problems: readonly object[]
+
+  constructor(problems: readonly object[]) {
+    super('catalog refused')
+    this.problems = problems
+  }
+}
+
+/** Reads the catalog, opens the store and puts both together. Throws what makes that impossible. */
+export async function openService({ catalogDir, catalogRelease, releasePublicKeys, dataDir, databaseUrl }: Settings, log: Log): Promise<Service> {
+  const trusted = releasePublicKeys === undefined ? null : await readPublicKeys(releasePublicKeys)
+  const base = await loadBaseCatalog({ folder: catalogDir, release: catalogRelease, trusted })
+  if (!base.ok) throw new CatalogRefused(base.problems)
+  for (const problem of base.passedOver) log.error(problem, 'release passed over')
+  const records = await openRecords({ databaseUrl, dataDir })
+  const opened = await openActiveCatalog({ base: base.catalog, folder: catalogDir, trusted, records, onFault: (fault) => log.error(fault, 'adoptions not taken in; the last good catalog stays') })
+  if (!opened.ok) {
+    await records.close()
+    throw new CatalogRefused(opened.problems)
+  }
+  return { deps: dependenciesOf(records, opened.active), close: () => records.close() }
+}
+
+function dependenciesOf(records: Records, active: ServiceDependencies['active']): ServiceDependencies {
+  return { records, active, now: () => new Date(), newId: randomUUID, newSecret: () => `wythe_${randomBytes(32).toString('base64url')}`, giveWay: () => setImmediate() }
+}

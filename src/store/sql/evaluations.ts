@@ -1,0 +1,27 @@
+import type { KeptEvaluation, Page } from '../records.ts'
+import type { Db, Flavor } from './flavor.ts'
+import { pageOf } from './page.ts'
+import type { EvaluationRow } from './schema.ts'
+
+export async function keepEvaluation(db: Db, evaluation: KeptEvaluation): Promise<void> {
+  await db.insertInto('keptEvaluations').values(toRow(evaluation)).execute()
+}
+
+export async function readEvaluation(db: Db, id: string): Promise<KeptEvaluation | undefined> {
+  const row = await db.selectFrom('keptEvaluations').selectAll().where('id', '=', id).executeTakeFirst()
+  return row && toKept(row)
+}
+
+export async function listEvaluations(db: Db, { among }: Flavor, jurisdictions: readonly string[], after: string | null, first: number): Promise<Page<KeptEvaluation>> {
+  const some = db.selectFrom('keptEvaluations').selectAll().where(among('jurisdiction', jurisdictions)).orderBy('id').limit(first + 1)
+  const rows = await (after === null ? some : some.where('id', '>', after)).execute()
+  return pageOf(rows.map(toKept), first)
+}
+
+function toRow(kept: KeptEvaluation): EvaluationRow {
+  return { ...kept, request: JSON.stringify(kept.request), answer: JSON.stringify(kept.answer) }
+}
+
+function toKept(row: EvaluationRow): KeptEvaluation {
+  return { ...row, request: JSON.parse(row.request) as unknown, answer: JSON.parse(row.answer) as unknown }
+}

@@ -1,0 +1,49 @@
+/** The tables, in the names that CamelCasePlugin gives their columns. Dates and JSON are text, so that they come back as they went in. */
+export interface Schema {
+  drafts: DraftRow
+  adoptedAmendments: AdoptionRow
+  keptEvaluations: EvaluationRow
+  tokens: TokenRow
+  appliedMigrations: { name: string; appliedAt: string }
+}
+
+export interface DraftRow {
+  id: string
+  jurisdiction: string
+  document: string
+  version: string
+  createdAt: string
+  changedAt: string
+}
+
+export interface AdoptionRow {
+  sequence: number
+  amendmentId: string
+  amendment: string
+  digest: string
+  adoptedAt: string
+  adoptedBy: string
+}
+
+export interface EvaluationRow {
+  id: string
+  jurisdiction: string | null
+  evaluatedAt: string
+  release: string
+  catalogDigest: string
+  sequence: number
+  digest: string
+  verdict: string
+  request: string
+  answer: string
+}
+
+export interface TokenRow {
+  id: string
+  secretHash: string
+  title: string
+  scopes: string
+  createdAt: string
+  expiresAt: string | null
+  revokedAt: string | null
+}

@@ -1,0 +1,42 @@
+import { sql } from 'kysely'
+import type { Records } from '../records.ts'
+import { adopt, adoptionsAfter } from './adoptions.ts'
+import type { AdoptionWatch } from './adoption-watch.ts'
+import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './drafts.ts'
+import { keepEvaluation, listEvaluations, readEvaluation } from './evaluations.ts'
+import type { Db, Flavor } from './flavor.ts'
+import { createToken, findToken, listTokens, revokeToken } from './tokens.ts'
+
+/** Records over either database. */
+export function sqlRecords(db: Db, flavor: Flavor, watch: AdoptionWatch): Records {
+  return {
+    createDraft: (draft) => createDraft(db, draft),
+    readDraft: (id) => readDraft(db, id),
+    listDrafts: (jurisdictions, after, first) => listDrafts(db, flavor, jurisdictions, after, first),
+    changeDraft: (id, seenVersion, next) => changeDraft(db, id, seenVersion, next),
+    deleteDraft: (id, seenVersion) => deleteDraft(db, id, seenVersion),
+
+    async adopt(adoption, draft, seenSequence) {
+      const answer = await adopt(db, flavor, adoption, draft, seenSequence)
+      if (answer.ok) watch.saw(answer.adopted.sequence)
+      return answer
+    },
+    adoptionsAfter: (sequence) => adoptionsAfter(db, sequence),
+
+    keepEvaluation: (evaluation) => keepEvaluation(db, evaluation),
+    readEvaluation: (id) => readEvaluation(db, id),
+    listEvaluations: (jurisdictions, after, first) => listEvaluations(db, flavor, jurisdictions, after, first),
+
+    createToken: (token) => createToken(db, token),
+    findToken: (secretHash) => findToken(db, secretHash),
+    listTokens: () => listTokens(db),
+    revokeToken: (id, revokedAt) => revokeToken(db, id, revokedAt),
+
+    onAdoption: (listener) => watch.listen(listener),
+    check: async () => { await sql`select 1`.execute(db) },
+    async close() {
+      watch.close()
+      await db.destroy()
+    },
+  }
+}

@@ -1,0 +1,123 @@
+import { once } from 'node:events'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { Agent, get } from 'node:http'
+import { createServer, type AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { describe, expect, test } from 'vitest'
+import { ended, runCompiled, startCompiled, type Ended } from '../cli/run-compiled.ts'
+
+type Line = Readonly<Record<string, unknown>>
+
+interface Running {
+  readonly port: number
+  readonly stop: (signal: 'SIGTERM' | 'SIGINT') => Promise<Ended>
+}
+
+async function running(environment: Readonly<Record<string, string>> = {}): Promise<Running> {
+  const port = await freePort()
+  const child = startCompiled('server.js', [], { PORT: String(port), ...environment })
+  const end = ended(child)
+  await Promise.race([printed(child.stdout, '"ready"'), end.then(({ stdout, stderr }) => { throw new Error(`ended: ${stdout}${stderr}`) })])
+  return { port, stop: (signal) => { child.kill(signal); return end } }
+}
+
+describe('the service as a process', () => {
+  test('says when it is ready and where, answers, and ends well though a connection is held open', async () => {
+    const { port, stop } = await running()
+    const agent = new Agent({ keepAlive: true })
+    expect(await ask(port, '/livez', agent)).toEqual({ status: 200, body: { status: 'live' } })
+    expect(await ask(port, '/readyz', agent)).toMatchObject({ status: 200, body: { status: 'ready', release: expect.any(String) as string } })
+    const told = await ask(port, '/v1/rules/none', agent)
+    expect(told).toMatchObject({ status: 404, body: { type: `http://127.0.0.1:${port}/problems/notFound`, instance: expect.stringMatching(/^urn:request:[0-9a-f-]{36}$/) as string } })
+    const asked = performance.now()
+    const { code, stdout, stderr } = await stop('SIGTERM')
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' })
+    expect(performance.now() - asked).toBeLessThan(5_000)
+    expect(linesOf(stdout).find(({ msg }) => msg === 'ready')).toMatchObject({ address: `http://127.0.0.1:${port}`, release: expect.any(String) as string, rules: expect.any(Number) as number })
+    agent.destroy()
+  })
+
+  test('ends well when it is interrupted', async () => {
+    const { stop } = await running({ LOG_LEVEL: 'info' })
+    expect((await stop('SIGINT')).code).toBe(0)
+  })
+
+  test('keeps to the level of its log', async () => {
+    const port = await freePort()
+    const child = startCompiled('server.js', [], { PORT: String(port), LOG_LEVEL: 'error' })
+    const end = ended(child)
+    await expect.poll(() => ask(port, '/readyz').then(({ status }) => status, () => 0), { timeout: 10_000 }).toBe(200)
+    child.kill('SIGTERM')
+    expect(await end).toEqual({ code: 0, stdout: '', stderr: '' })
+  })
+})
+
+describe('the service does not start', () => {
+  test('with settings that cannot be used: all are named', async () => {
+    const { code, stdout, stderr } = await runCompiled('server.js', [], { PORT: '80 80', LOG_LEVEL: 'loud', PUBLIC_URL: 'here' })
+    expect({ code, stdout }).toEqual({ code: 1, stdout: '' })
+    expect(stderr).toMatch(/^The configuration cannot be used:\n {2}PORT: .+\n {2}LOG_LEVEL: .+\n {2}PUBLIC_URL: .+\n$/)
+  })
+
+  test('with a catalog that is faulty: every fault is named', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'faulty-'))
+    writeFileSync(join(folder, 'one.yaml'), 'one: [')
+    writeFileSync(join(folder, 'two.yaml'), 'two: 2')
+    const { code, stdout } = await runCompiled('server.js', [], { PORT: String(await freePort()), CATALOG_DIR: folder })
+    rmSync(folder, { recursive: true })
+    expect(code).toBe(1)
+    expect(linesOf(stdout)).toMatchObject([
+      { level: 60, msg: 'catalog refused', code: 'unreadableFile', path: 'one.yaml' },
+      { level: 60, msg: 'catalog refused', code: 'unknownDocument', path: 'two.yaml' },
+    ])
+  })
+
+  test.each(['no-such-catalog', 'tests/fixtures/openings', 'openapi'])('with the catalog %s', async (folder) => {
+    const { code, stdout } = await runCompiled('server.js', [], { PORT: String(await freePort()), CATALOG_DIR: folder })
+    expect(code).toBe(1)
+    expect(linesOf(stdout).map(({ msg }) => msg)).not.toContain('ready')
+    expect(linesOf(stdout)).toContainEqual(expect.objectContaining({ msg: 'catalog refused' }))
+  })
+
+  test('where another already listens', async () => {
+    const { port, stop } = await running()
+    const { code, stdout } = await runCompiled('server.js', [], { PORT: String(port) })
+    await stop('SIGTERM')
+    expect(code).toBe(1)
+    expect(stdout).toContain('EADDRINUSE')
+  })
+})
+
+async function freePort(): Promise<number> {
+  const server = createServer().listen(0, '127.0.0.1')
+  await once(server, 'listening')
+  const { port } = server.address() as AddressInfo
+  server.close()
+  await once(server, 'close')
+  return port
+}
+
+function printed(stream: NodeJS.ReadableStream | null, text: string): Promise<void> {
+  let so = ''
+  return new Promise((resolve) => {
+    stream?.on('data', (data: Buffer) => {
+      so += data.toString()
+      if (so.includes(text)) resolve()
+    })
+  })
+}
+
+function ask(port: number, path: string, agent?: Agent): Promise<{ status: number; body: unknown }> {
+  return new Promise((resolve, reject) => {
+    get({ host: '127.0.0.1', port, path, agent }, (response) => {
+      let text = ''
+      response.on('data', (data: Buffer) => { text += data.toString() })
+      response.on('end', () => { resolve({ status: response.statusCode ?? 0, body: JSON.parse(text) }) })
+    }).on('error', reject)
+  })
+}
+
+function linesOf(stdout: string): readonly Line[] {
+  return stdout.split('\n').filter((line) => line !== '').map((line) => JSON.parse(line) as Line)
+}

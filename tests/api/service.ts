@@ -1,0 +1,18 @@
+import type { ServiceDependencies } from '../../src/api/caller.ts'
+import type { Dependencies } from '../../src/operations/operation.ts'
+import { openRecords } from '../../src/store/open-records.ts'
+
+/** What the service works with: a catalog that nobody amends, and records that are forgotten. */
+export async function serviceOf(deps: Dependencies): Promise<ServiceDependencies> {
+  const records = await openRecords({ dataDir: ':memory:' })
+  let secrets = 0
+  const state = { get catalog() { return deps.catalog }, sequence: 0 }
+  return {
+    records,
+    now: deps.now,
+    newId: deps.newId,
+    newSecret: () => `secret-${++secrets}`,
+    giveWay: async () => undefined,
+    active: { state, refresh: async () => state, release: async () => undefined, releases: async () => [], catalogsOf: async () => [deps.catalog] },
+  }
+}

@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest'
+import { readConfig } from '../src/config.ts'
+
+test('with nothing set, the service is for this machine alone', () => {
+  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', publicUrl: 'http://127.0.0.1:8080' })
+})
+
+test('every setting is taken', () => {
+  const environment = {
+    HOST: '0.0.0.0', PORT: '80', LOG_LEVEL: 'warn', CATALOG_DIR: '/catalog', CATALOG_RELEASE: 'latest', RELEASE_PUBLIC_KEYS: '/keys',
+    DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', PUBLIC_URL: 'https://openings.example/wythe/', PATH: '/bin',
+  }
+  expect(readConfig(environment)).toEqual({
+    host: '0.0.0.0', port: 80, logLevel: 'warn', catalogDir: '/catalog', catalogRelease: 'latest', releasePublicKeys: '/keys',
+    dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', publicUrl: 'https://openings.example/wythe',
+  })
+})
+
+describe('the address that callers are told', () => {
+  test.each([
+    [{ PORT: '9000' }, 'http://127.0.0.1:9000'],
+    [{ HOST: 'openings.example' }, 'http://openings.example:8080'],
+    [{ HOST: '::1' }, 'http://[::1]:8080'],
+    [{ PUBLIC_URL: 'https://openings.example' }, 'https://openings.example'],
+    [{ PUBLIC_URL: 'http://openings.example:81/' }, 'http://openings.example:81'],
+  ])('%j: %s', (environment, publicUrl) => {
+    expect(readConfig(environment).publicUrl).toBe(publicUrl)
+  })
+})
+
+describe('what cannot be used is refused by name', () => {
+  test.each([
+    ['PORT', ['', ' ', 'http', '-1', '65536', '99999', '80.5', '1e3', '0x50', '8080 ']],
+    ['LOG_LEVEL', ['', 'loud', 'INFO']],
+    ['HOST', ['']],
+    ['CATALOG_DIR', ['']],
+    ['CATALOG_RELEASE', ['', 'newest', '2026', '2026.1', 'v2026.1.0', '../2026.1.0']],
+    ['RELEASE_PUBLIC_KEYS', ['']],
+    ['DATA_DIR', ['']],
+    ['DATABASE_URL', ['', 'db.example', 'mysql://db.example/wythe']],
+    ['PUBLIC_URL', ['', 'openings.example', 'ftp://openings.example', 'javascript:alert(1)', '/wythe']],
+  ])('%s: %j', (name, values) => {
+    for (const value of values) expect(() => readConfig({ [name]: value }), JSON.stringify(value)).toThrow(new RegExp(`cannot be used:\\n {2}${name}: .+`))
+  })
+
+  test('the working catalog, which nobody has signed, where signatures are demanded', () => {
+    expect(() => readConfig({ RELEASE_PUBLIC_KEYS: '/keys' })).toThrow(/ {2}CATALOG_RELEASE: must be "latest" or a release/)
+    expect(readConfig({ RELEASE_PUBLIC_KEYS: '/keys', CATALOG_RELEASE: '2026.1.0' }).catalogRelease).toBe('2026.1.0')
+  })
+
+  test('the ends of the range of ports can be used', () => {
+    expect([readConfig({ PORT: '0' }).port, readConfig({ PORT: '65535' }).port]).toEqual([0, 65_535])
+  })
+
+  test('all that is wrong is told at once', () => {
+    expect(() => readConfig({ PORT: 'x', LOG_LEVEL: 'x', PUBLIC_URL: 'x' })).toThrow(/ {2}PORT: .+\n {2}LOG_LEVEL: .+\n {2}PUBLIC_URL: .+/)
+  })
+})

@@ -1,0 +1,100 @@
+import { expect, test } from 'vitest'
+import { openRecords, type RecordsPlace } from '../../src/store/open-records.ts'
+import type { Records } from '../../src/store/records.ts'
+import { startChild, type Child } from './child.ts'
+import { countCalls, later, until } from './contract.ts'
+import { losses, remembered } from './crash/remembered.ts'
+import { adoptInTurn } from './samples.ts'
+
+/** How often a writer is killed; `CRASHES=200` for the long form. */
+const crashes = Number(process.env['CRASHES'] ?? 5)
+
+/** What every store has to keep when several processes use it, and when one of them is killed. */
+export function isShared(freshPlace: () => Promise<RecordsPlace>): void {
+  test('several processes may start at once on an empty store', async () => {
+    const place = await freshPlace()
+    const opened = await Promise.all(Array.from({ length: 6 }, () => openRecords(place)))
+    await Promise.all(opened.map((records, index) => adoptInTurn(records, `n${index}`)))
+    expect((await opened[0]?.adoptionsAfter(0))?.map(({ sequence }) => sequence)).toEqual([1, 2, 3, 4, 5, 6])
+    await Promise.all(opened.map((records) => records.close()))
+  })
+
+  test('an adoption is noticed by another process within a second', async () => {
+    const place = await freshPlace()
+    await using(place, async (records) => {
+      const calls = countCalls(records)
+      const writer = await startWriter(place, 'other', 1)
+      await later(300)
+      expect(calls.count).toBe(0)
+      begin(writer)
+      await writer.line((line) => line.startsWith('adoption 1 '))
+      await until(() => calls.count > 0, 1_000)
+      await writer.succeeded()
+      expect(await records.adoptionsAfter(0)).toHaveLength(1)
+    })
+  })
+
+  test('an adoption by another process from before one listens is noticed too', async () => {
+    const place = await freshPlace()
+    await using(place, (first) => using(place, async (second) => {
+      await adoptInTurn(first, 'early')
+      const calls = countCalls(second)
+      await until(() => calls.count > 0, 1_000)
+    }))
+  })
+
+  test('two processes that adopt at once leave no gap', async () => {
+    const place = await freshPlace()
+    const writers = await Promise.all(['one', 'two'].map((name) => startWriter(place, name, 60)))
+    writers.forEach(begin)
+    await Promise.all(writers.map((writer) => writer.succeeded()))
+    await using(place, async (records) => {
+      const found = await remembered(records)
+      expect(found.adoptions).toHaveLength(120)
+      expect(turns(found.adoptions)).toBeGreaterThan(1)
+      expect(losses(writers.flatMap(({ lines }) => lines), found, 0)).toEqual([])
+    })
+  }, 30_000)
+
+  test(`what was acknowledged outlives kill -9, ${crashes} times`, async () => {
+    const place = await freshPlace()
+    const said: string[] = []
+    for (let round = 0; round < crashes; round += 1) {
+      const writer = await startWriter(place, `w${round}`)
+      begin(writer)
+      await writer.line((line) => line.startsWith('adoption '))
+      await later(Math.random() * 150)
+      await writer.kill()
+      said.push(...writer.lines)
+    }
+    await using(place, async (records) => {
+      expect(said.length).toBeGreaterThan(crashes * 5)
+      expect(losses(said, await remembered(records), crashes)).toEqual([])
+    })
+  }, 20_000 + crashes * 5_000)
+}
+
+async function startWriter(place: RecordsPlace, name: string, rounds?: number): Promise<Child> {
+  const writer = startChild('crash/writer.ts', JSON.stringify(place), name, ...(rounds === undefined ? [] : [String(rounds)]))
+  await writer.line((line) => line === 'open')
+  return writer
+}
+
+function begin(writer: Child): void {
+  writer.process.stdin?.write('begin\n')
+}
+
+/** How often the one process adopted after the other. */
+function turns(adoptions: readonly string[]): number {
+  const writers = adoptions.map((one) => /us-xa\/(\w+)/.exec(one)?.[1])
+  return writers.filter((writer, index) => index > 0 && writer !== writers[index - 1]).length
+}
+
+async function using(place: RecordsPlace, work: (records: Records) => Promise<void>): Promise<void> {
+  const records = await openRecords(place)
+  try {
+    await work(records)
+  } finally {
+    await records.close()
+  }
+}
