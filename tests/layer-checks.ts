@@ -26,19 +26,19 @@ export const layers: readonly Layer[] = [
   folder('operations', 8),
   folder('api/rest', 10),
   folder('api/graphql', 10),
-  file('api/pages.ts', 11),
   folder('api', 9),
   file('config.ts', 12),
   file('app.ts', 12),
-  folder('cli', 13),
-  file('server.ts', 13),
+  file('service.ts', 13),
+  folder('cli', 14),
+  file('server.ts', 14),
 ]
 
 /** Folders whose code gives the same answer for the same input, always. */
 export const pureFolders: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation', 'drawing']
 
-/** What pure code may take from outside: schemas, spelling distance, a hash and canonical JSON, none of which does I/O. */
-const purePackages: readonly string[] = ['zod', 'fastest-levenshtein', '@noble/hashes', 'canonicalize']
+/** What pure code may take from outside: schemas, spelling distance, a hash, canonical JSON and the reading of YAML text, none of which does I/O. */
+const purePackages: readonly string[] = ['zod', 'fastest-levenshtein', '@noble/hashes', 'canonicalize', 'yaml']
 
 const doorPackages: readonly string[] = ['fastify', 'mercurius', 'graphql']
 

@@ -3,14 +3,14 @@ import type { Reason } from '../catalog/rule.ts'
 import type { ResolvedRule } from '../catalog/rule-set.ts'
 import { facts } from '../opening/facts.ts'
 import type { Finding } from './document.ts'
-import type { MemberResult } from './member.ts'
+import type { EndResult, MemberResult } from './member.ts'
 import type { Requirement } from './requirement.ts'
 
 /** What was decided about a rule, before it is put into the words of a finding. */
 export type Decision =
   | (MemberResult & {
       readonly member?: Finding['member']
-      readonly members?: readonly MemberResult[]
+      readonly members?: readonly EndResult[]
       readonly missing: readonly string[]
       /** Facts of the condition that others contradict. */
       readonly conflicting?: readonly string[]
@@ -64,7 +64,7 @@ function decisionOf(decision: Decision): Decided {
   }
 }
 
-function membersOf(results: readonly MemberResult[]): Finding['members'] {
+function membersOf(results: readonly EndResult[]): Finding['members'] {
   if (results.length < 2) return []
   return results.map(({ outcome, measured, margin }, index) => ({ member: index === 0 ? 'left' : 'right', outcome, measured, margin }))
 }

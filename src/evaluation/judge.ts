@@ -6,7 +6,7 @@ import { facts } from '../opening/facts.ts'
 import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
 import type { Opening, Readings } from '../opening/opening.ts'
 import type { QuantityResult } from '../quantities/result.ts'
-import { truthOf } from './condition.ts'
+import { factsIn, truthOf } from './condition.ts'
 import type { Finding } from './document.ts'
 import { findingOf, type Decision } from './finding.ts'
 import { judgeReading, undecided, type MemberResult } from './member.ts'
@@ -31,6 +31,13 @@ export function judge(resolved: ResolvedRule, subject: Subject): Finding {
 
 function decide({ rule, comparator }: ResolvedRule, requirement: Requirement, subject: Subject): Decision {
   if (!subject.adopted && rule.force === 'mandatory') return notDetermined('notAdopted', [])
+  if (isPaired(rule)) return worstEnd(ends.map((end) => decideWhere({ rule, comparator }, requirement, { ...subject, opening: atEnd(subject.opening, end) })))
+  return decideWhere({ rule, comparator }, requirement, subject)
+}
+
+type Judged = Pick<ResolvedRule, 'rule' | 'comparator'>
+
+function decideWhere({ rule, comparator }: Judged, requirement: Requirement, subject: Subject): Decision {
   const applies = rule.appliesWhen ? truthOf(rule.appliesWhen, subject.opening) : ({ is: true } as const)
   if (applies.is === false) return { outcome: 'notApplicable', decidedBy: applies.decidedBy }
   if (applies.is === undefined) return notDetermined(applies.missing.length === 0 ? 'conflictingEvidence' : reasonFor(applies.missing, subject), applies.missing, applies.conflicting)
@@ -40,6 +47,31 @@ function decide({ rule, comparator }: ResolvedRule, requirement: Requirement, su
   const results = readings.map((reading) => judgeReading(reading, requirement, comparator))
   const missing = 'fact' in rule.check && results.some(({ reason }) => reason === 'missing') ? [rule.check.fact] : []
   return worstOf(results.map((result) => withReason(result, missing, subject)), readings, missing)
+}
+
+const ends = [0, 1] as const
+
+/** A condition on one end and a check at each end go together, end by end: a joint at the left jamb asks nothing of the right. */
+function isPaired({ check, appliesWhen }: ResolvedRule['rule']): boolean {
+  const hasEnds = (path: string) => facts.get(path)?.perEnd === true
+  return 'fact' in check && hasEnds(check.fact) && appliesWhen !== undefined && factsIn(appliesWhen).some(hasEnds)
+}
+
+/** The opening as it is at one end. */
+function atEnd(opening: Opening, end: 0 | 1): Opening {
+  const known = [...opening.facts].map(([path, readings]) => [path, readings.length === 2 ? [readings[end]] : readings] as const)
+  return { ...opening, facts: new Map(known.filter(([, readings]) => readings.some((reading) => reading !== undefined))) }
+}
+
+/** What two ends decided, as one: the worst speaks, and an end to which the rule does not apply is silent. */
+function worstEnd(decisions: readonly Decision[]): Decision {
+  const speaking = decisions.flatMap((decision) => (decision.outcome === 'notApplicable' ? [] : [decision]))
+  const silent = decisions.find((decision) => decision.outcome === 'notApplicable')
+  if (speaking.length === 0 && silent) return silent
+  const worst = speaking.toSorted((a, b) => byRank(a, b))[0]
+  if (!worst) throw new Error('a rule at two ends was judged at none')
+  const member = (['left', 'right'] as const)[decisions.indexOf(worst)] ?? null
+  return { ...worst, member, members: decisions.map((decision) => (decision.outcome === 'notApplicable' ? { ...undecided(null, null), outcome: 'notApplicable' as const } : decision)) }
 }
 
 function factReadings(path: string, { facts: known }: Opening): Readings {
@@ -60,15 +92,20 @@ function withReason(result: MemberResult, missing: readonly string[], subject: S
 
 /** Any failing end fails; else any undecided end leaves it undecided; else it passes. The worst end speaks for the rule. */
 function worstOf(results: readonly MemberResult[], readings: Readings, missing: readonly string[]): Decision {
-  const rank = { fail: 0, notDetermined: 1, pass: 2 } as const
   const order = results.map((_, index) => index).toSorted((a, b) => {
     const [first, second] = [results[a], results[b]]
-    return first && second ? rank[first.outcome] - rank[second.outcome] || (first.spare ?? 0) - (second.spare ?? 0) : 0
+    return first && second ? byRank(first, second) : 0
   })
   const index = order[0] ?? 0
   const worst = results[index] ?? undecided('missing', null)
   const member = results.length === 2 ? ((['left', 'right'] as const)[index] ?? null) : null
   return { ...worst, member, members: results, missing: worst.outcome === 'notDetermined' ? missing : [], derivedFrom: readings[index]?.derivedFrom ?? [] }
+}
+
+const rank = { fail: 0, notDetermined: 1, pass: 2, notApplicable: 3 } as const
+
+function byRank(a: Pick<MemberResult, 'outcome' | 'spare'>, b: Pick<MemberResult, 'outcome' | 'spare'>): number {
+  return rank[a.outcome] - rank[b.outcome] || (a.spare ?? 0) - (b.spare ?? 0)
 }
 
 function notDetermined(reason: Reason, missing: readonly string[], conflicting: readonly string[] = []): Decision {

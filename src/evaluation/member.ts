@@ -19,6 +19,9 @@ export interface MemberResult {
   readonly differsByUnit: boolean
 }
 
+/** One end of a rule; where the rule does not apply to that end, it says so. */
+export type EndResult = Omit<MemberResult, 'outcome'> & { readonly outcome: Outcome }
+
 type Known = Exclude<Requirement, { kind: 'unknown' }>
 
 export function judgeReading(reading: Reading | undefined, requirement: Known, comparator: Comparator): MemberResult {

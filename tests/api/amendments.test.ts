@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { embedmentOrdinance, jurisdictionService } from './jurisdiction.ts'
 
@@ -27,6 +28,11 @@ describe('drafting', () => {
     expect(status).toBe(200)
     expect(body.check).toEqual({ adoptable: true, problems: [], affected: [], reviewNeeded: [] })
     expect((await sent('get', '/v1/amendment-drafts')).body.items).toHaveLength(before)
+  })
+
+  test('the call of the README would be adopted', async () => {
+    const { status, body } = await sent('post', '/v1/amendment-drafts?validateOnly=true').set('content-type', 'application/yaml').send(readFileSync('tests/fixtures/amendments/longer-ties.yaml', 'utf8'))
+    expect([status, body.check.problems, body.check.adoptable]).toEqual([200, [], true])
   })
 
   test('takes JSON as well as YAML, to the same version', async () => {

@@ -86,7 +86,7 @@ describe('what is refused', () => {
     ['a hundred thousand objects of JSON', 'json', '{"all":'.repeat(100_000), 'textTooDeep', 'more than 64 deep'],
     ['a hundred thousand dashes', 'yaml', `${'- '.repeat(100_000)}x`, 'textTooDeep', 'more than 64 deep'],
     ['a thousand levels of indentation', 'yaml', stairs, 'textTooDeep', 'more than 64 deep'],
-    ['a hundred levels of indentation', 'yaml', `${stairs.slice(0, 100 * 52)}`.split('\n').slice(0, 90).join('\n'), 'textTooDeep', 'Line 65'],
+    ['a hundred levels of indentation', 'yaml', stairs.split('\n').slice(0, 90).join('\n'), 'textTooDeep', 'Line 65'],
     ['aliases that explode', 'yaml', laughs, 'aliasRefused', 'Write out'],
     ['an alias alone', 'yaml', 'a: *b', 'aliasRefused', 'Line 1: aliases'],
     ['a tag', 'yaml', 'a: 1\nb: !!js/function "x"', 'tagRefused', 'Line 2: tags'],

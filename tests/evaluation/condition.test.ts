@@ -86,3 +86,22 @@ describe('a fact', () => {
     expect(truthOf(isTrue('head.flashing.endDamPresent'), openingWith({ 'head.flashing.endDamPresent': ends })).is).toBe(is)
   })
 })
+
+describe('a reading that others contradict', () => {
+  const [dams, flashed]: readonly [Condition, Condition] = [isTrue('head.flashing.endDamPresent'), isTrue(p)]
+  const opening = (more: Readonly<Record<string, unknown>> = {}) => openingWith({ 'head.flashing.endDamPresent': true, 'head.flashing.endDamHeight': '0 in', ...more })
+  const unknown = { is: undefined, missing: [], conflicting: ['head.flashing.endDamPresent'] }
+
+  test('is neither so nor not so', () => {
+    expect(truthOf(dams, opening())).toEqual(unknown)
+    expect(truthOf({ not: dams }, opening())).toEqual(unknown)
+    expect(truthOf({ fact: 'head.flashing.endDamPresent', is: false }, opening())).toEqual(unknown)
+  })
+
+  test('does not matter where something else decides', () => {
+    expect(truthOf({ any: [dams, flashed] }, opening({ [p]: true }))).toEqual({ is: true })
+    expect(truthOf({ all: [dams, flashed] }, opening({ [p]: false }))).toEqual({ is: false, decidedBy: [p] })
+    expect(truthOf({ all: [dams, flashed] }, opening({ [p]: true }))).toEqual(unknown)
+    expect(truthOf({ any: [dams, flashed] }, opening())).toEqual({ ...unknown, missing: [p] })
+  })
+})

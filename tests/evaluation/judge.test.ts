@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import type { Limit } from '../../src/catalog/limit.ts'
 import type { Table } from '../../src/catalog/reference.ts'
 import type { QuantityResult } from '../../src/quantities/result.ts'
 import { amount, citation, judged, resolvedRule } from './subject.ts'
@@ -150,6 +151,65 @@ describe('the reason for not deciding', () => {
     expect(judged(bearing, { 'head.support.bearing': '1 in' }, { adopted: false })).toMatchObject({ outcome: 'notDetermined', reason: 'notAdopted', missing: [], nextStep: expect.stringContaining('No code was in force') as string })
     const recommended = resolvedRule({ check: bearing.rule.check, force: 'recommended' }, bearing.limit)
     expect(judged(recommended, { 'head.support.bearing': '1 in' }, { adopted: false }).outcome).toBe('fail')
+  })
+})
+
+describe('a limit whose printed figures contradict each other', () => {
+  const note = 'The ordinance prints 24 in (737 mm); 737 mm is 29 in.'
+  const limit: Limit = { ...citation, governing: 'inchPound', inchPound: '24 [in_i]', si: '737 mm', printedConflict: note }
+  const tie = resolvedRule({ check: { fact: 'ties.verticalSpacing', comparator: 'notMoreThan' } }, limit)
+  const spaced = (spacing: string) => judged(tie, { 'ties.verticalSpacing': spacing })
+
+  test.each([
+    ['24 in', 'pass', '0 mm'],
+    ['30 in', 'fail', '-152.4 mm'],
+  ])('decides where both figures agree: %s gives %s', (spacing, outcome, margin) => {
+    expect(spaced(spacing)).toMatchObject({ outcome, reason: null, margin: { si: margin }, differsByUnit: false, printedConflict: note })
+  })
+
+  test.each(['24 1/16 in', '29 in', '737 mm'])('is not decided between the two figures: %s', (spacing) => {
+    expect(spaced(spacing)).toMatchObject({
+      outcome: 'notDetermined', reason: 'ruleUndecided', margin: null, differsByUnit: true, missing: [], printedConflict: note, required: { inchPound: '24 in', si: '737 mm' },
+      nextStep: 'The adopted text contradicts itself; ask the authority having jurisdiction which figure governs.', measured: { text: spacing }, remedy: null,
+    })
+  })
+
+  test('decides the same whichever figure is said to govern', () => {
+    const other = resolvedRule(tie.rule, { ...limit, governing: 'si' })
+    for (const spacing of ['20 in', '24 in', '26 in', '737 mm', '30 in']) expect(judged(other, { 'ties.verticalSpacing': spacing }).outcome).toBe(spaced(spacing).outcome)
+  })
+
+  test('still fails for an end that neither figure allows', () => {
+    const bearings = resolvedRule({ check: bearing.rule.check }, { ...citation, governing: 'inchPound', inchPound: '4 [in_i]', si: '152 mm', printedConflict: note })
+    expect(judged(bearings, { 'head.support.bearing': ['5 in', '3 in'] })).toMatchObject({ outcome: 'fail', member: 'right', members: [{ outcome: 'notDetermined' }, { outcome: 'fail' }] })
+    expect(judged(bearings, { 'head.support.bearing': ['5 in', '8 in'] })).toMatchObject({ outcome: 'notDetermined', reason: 'ruleUndecided', member: 'left' })
+  })
+
+  test('does not show where there is none', () => expect(judged(spacing, { 'head.weeps.spacing': '30 in' }).printedConflict).toBeNull())
+})
+
+describe('a condition on a fact that others contradict', () => {
+  const conflicting = { 'head.flashing.endDamPresent': true, 'head.flashing.endDamHeight': '0 in' }
+  const dammed = resolvedRule({ check: { fact: 'head.flashing.slopesOut', comparator: 'equalTo' }, appliesWhen: { fact: 'head.flashing.endDamPresent', is: true } }, { ...citation, value: true })
+
+  test('is not decided, whatever the rule checks', () => {
+    for (const slopes of [true, false, undefined]) {
+      expect(judged(dammed, { ...conflicting, 'head.flashing.slopesOut': slopes })).toMatchObject({
+        outcome: 'notDetermined', reason: 'conflictingEvidence', missing: [], decidedBy: [], nextStep: expect.stringContaining('(End dam)') as string,
+      })
+    }
+    expect(judged(dammed, { 'head.flashing.endDamPresent': true, 'head.flashing.slopesOut': true }).outcome).toBe('pass')
+  })
+
+  test('holds all the same where the other end shows it without contradiction', () => {
+    expect(judged(dammed, { ...conflicting, 'head.flashing.endDamHeight': ['0 in', '2 in'], 'head.flashing.slopesOut': true }).outcome).toBe('pass')
+  })
+
+  test('gives way to a fact that is missing, which can be found out at once', () => {
+    const both = resolvedRule({ check: dammed.rule.check, appliesWhen: { all: [{ fact: 'head.flashing.endDamPresent', is: true }, { fact: 'head.flashing.present', is: true }] } }, dammed.limit)
+    expect(judged(both, conflicting)).toMatchObject({ reason: 'missing', missing: ['head.flashing.present'] })
+    expect(judged(both, { ...conflicting, 'head.flashing.present': false })).toMatchObject({ outcome: 'notApplicable', decidedBy: ['head.flashing.present'] })
+    expect(judged(both, { ...conflicting, 'head.flashing.present': true })).toMatchObject({ reason: 'conflictingEvidence' })
   })
 })
 
