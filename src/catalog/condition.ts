@@ -15,6 +15,8 @@ export type Condition =
 
 const deepest = 8
 
+const tooDeep = z.never({ error: `a comparison of one fact, since conditions go at most ${deepest} deep` })
+
 export const condition: z.ZodType<Condition> = conditionOfDepth(deepest)
 
 function conditionOfDepth(depth: number): z.ZodType<Condition> {
@@ -23,7 +25,7 @@ function conditionOfDepth(depth: number): z.ZodType<Condition> {
     z.strictObject({ fact: factPath, oneOf: z.array(z.string().max(60)).min(1).max(40) }),
     z.strictObject({ fact: factPath, comparator: z.enum(['notLessThan', 'notMoreThan', 'lessThan', 'moreThan']), quantity: z.string().max(40) }),
   ] as const
-  if (depth === 0) return z.union(simple)
+  if (depth === 0) return z.union([...simple, z.strictObject({ all: tooDeep }), z.strictObject({ any: tooDeep }), z.strictObject({ not: tooDeep })])
   const inner = z.lazy(() => conditionOfDepth(depth - 1))
   return z.union([
     ...simple,

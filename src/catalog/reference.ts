@@ -24,6 +24,11 @@ export type Parameter = z.infer<typeof parameter>
 
 const cell = z.union([z.string(), z.number(), z.boolean(), z.null(), z.strictObject({ inchPound: z.string(), si: z.string() })])
 
+/** A cell in words; of a figure in both systems the inch-pound one, as published. */
+export function cellText(value: z.infer<typeof cell> | undefined): string {
+  return typeof value === 'object' && value !== null ? value.inchPound : String(value)
+}
+
 /** Rows of a published table. With `lookup`, a rule may take its limit from the row whose keys equal the opening's facts. */
 export const table = z.strictObject({
   table: ruleId,

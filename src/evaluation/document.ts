@@ -28,7 +28,7 @@ const required = z
   })
   .meta({ id: 'Required' })
 
-const margin = z
+export const margin = z
   .strictObject({ inchPound: text, si: text })
   .meta({ id: 'Margin', description: 'Spare when positive, short when negative, for every comparator.' })
 
@@ -124,7 +124,7 @@ const subjectFact = z
   .strictObject({ fact: text, member: member.nullable(), given: text, settled: text, derivedFrom: z.array(text), conflictsWith: z.array(text) })
   .meta({ id: 'SubjectFact' })
 
-const verdict = z.enum(['pass', 'attention', 'incomplete', 'fail']).meta({ id: 'Verdict' })
+export const verdict = z.enum(['pass', 'attention', 'incomplete', 'fail']).meta({ id: 'Verdict' })
 
 const summary = z
   .strictObject({

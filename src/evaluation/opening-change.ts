@@ -32,7 +32,7 @@ export interface OpeningChange {
 export function compareOpening(tried: TriedOpening, place: ComparedPlace): OpeningChange | undefined {
   if (place.changed.size === 0 && !place.quantitiesMayDiffer) return undefined
   const [before, after] = [judgedBy(tried, place.before), judgedBy(tried, place.after)]
-  const differs = isAffected(place, before, after)
+  const differs = isAffected(place, before)
   const [was, is] = [before, after].map(({ rules, finding }) => rules.filter(differs).map(finding))
   const findings = was && is ? changedFindings(was, is) : []
   if (!was || !is || findings.length === 0) return undefined
@@ -65,9 +65,12 @@ function judgedBy({ opening, holdPoint = null }: TriedOpening, { catalog, ruleSe
   }
 }
 
-/** A rule may differ by itself, or by a quantity that is computed with a limit that differs. */
-function isAffected({ changed, quantitiesMayDiffer }: ComparedPlace, before: Judged, after: Judged): (rule: ResolvedRule) => boolean {
-  const throughQuantities = quantitiesMayDiffer && (before.computesWith(changed) || after.computesWith(changed))
+/**
+ * A rule may differ by itself, or by a quantity that is computed with a limit that differs. Computing goes the same way by
+ * both catalogs until it asks for such a limit, so one of them tells.
+ */
+function isAffected({ changed, quantitiesMayDiffer }: ComparedPlace, before: Judged): (rule: ResolvedRule) => boolean {
+  const throughQuantities = quantitiesMayDiffer && before.computesWith(changed)
   return ({ rule }) => changed.has(rule.rule) || (throughQuantities && 'quantity' in rule.check)
 }
 

@@ -1,6 +1,7 @@
 import type { Catalog } from '../catalog/catalog.ts'
 import { conditionText } from '../catalog/condition-text.ts'
 import { limitText } from '../catalog/limit-text.ts'
+import { citation } from '../catalog/limit.ts'
 import { pathTo, resolveRules, type Place } from '../catalog/resolve.ts'
 import type { Force } from '../catalog/rule.ts'
 import type { ChainStep, ResolvedRule, RuleSet } from '../catalog/rule-set.ts'
@@ -49,14 +50,17 @@ function isSame(a: ResolvedRule | undefined, b: ResolvedRule | undefined): boole
   return untouched ? JSON.stringify(a.chain) === JSON.stringify(b.chain) : JSON.stringify(a) === JSON.stringify(b)
 }
 
+/** What of a limit tells where it stands and how well it is known, and decides nothing; its comparator stands beside it. */
+const citing: ReadonlySet<string> = new Set([...Object.keys(citation), 'comparator'])
+
 /** Whether an opening may be judged otherwise. */
 export function requirementDiffers({ before, after }: Difference): boolean {
-  if (!before || !after) return true
-  const decides = ({ rule, limit, comparator }: ResolvedRule) => {
-    const { evidence: _evidence, lastReviewed: _lastReviewed, readIn: _readIn, note: _note, locator: _locator, publication: _publication, editions: _editions, ...amount } = limit
-    return JSON.stringify([rule.check, rule.appliesWhen, rule.force, comparator, amount])
-  }
-  return decides(before) !== decides(after)
+  return !before || !after || decidingPart(before) !== decidingPart(after)
+}
+
+function decidingPart({ rule, limit, comparator }: ResolvedRule): string {
+  const amount = Object.entries(limit).filter(([key]) => !citing.has(key)).toSorted(([a], [b]) => (a < b ? -1 : 1))
+  return JSON.stringify([rule.check, rule.appliesWhen, rule.force, comparator, amount])
 }
 
 /** What changes in a place between two catalogs, on some dates. Where several codes are adopted, by any of them. */

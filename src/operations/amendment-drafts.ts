@@ -33,7 +33,7 @@ export const createDraft = defineRecordOperation({
   name: 'createAmendmentDraft',
   summary: 'Draft an amendment',
   description: 'Keeps an amendment as a draft, with everything that still stands in its way. Nobody is bound by a draft. With validateOnly nothing is kept.',
-  input: z.strictObject({ ...draftText, validateOnly: z.boolean().nullish().meta({ description: 'Checks and answers as if it were kept, and keeps nothing.' }) }).meta({ id: 'AmendmentDraftRequest' }),
+  input: z.strictObject({ ...draftText, validateOnly: z.boolean().nullish().meta({ description: 'Checks and answers as if it were kept, and keeps nothing.' }) }),
   output: view,
   answer: async (deps, { text: source, format, validateOnly }) => {
     const read = permitted(deps, readDraftText(source, format))
@@ -64,7 +64,8 @@ export const listDrafts = defineRecordOperation({
   input: z.strictObject({ jurisdiction: jurisdictionId.nullish().meta({ description: 'Only drafts of this jurisdiction.' }), ...paging }),
   output: pageOf(view, 'AmendmentDraftPage'),
   answer: async (deps, { jurisdiction, first, after }) => {
-    const refused = jurisdiction ? refuseUnlessAmends(deps.caller, jurisdiction, deps.catalog) : undefined
+    const named = jurisdiction ?? (deps.caller.token === null ? '' : undefined)
+    const refused = named === undefined ? undefined : refuseUnlessAmends(deps.caller, named, deps.catalog)
     if (refused) return refused
     const mine = jurisdiction ? [jurisdiction] : amendable(deps.caller, deps.catalog)
     const { items, next } = await deps.records.listDrafts(mine, after ?? null, first ?? 50)

@@ -27,7 +27,7 @@ function nameOf(entry: unknown): string | undefined {
   if (typeof entry !== 'object' || entry === null) return undefined
   const record = entry as Readonly<Record<string, unknown>>
   const name = names.map((key) => record[key]).find((value) => typeof value === 'string')
-  return typeof name === 'string' && 'member' in record && 'given' in record ? `${name} ${String(record['member'])}` : name as string | undefined
+  return name !== undefined && typeof record['member'] === 'string' && 'given' in record ? `${name} ${record['member']}` : name
 }
 
 function textOf(value: unknown): string | null {

@@ -11,7 +11,7 @@ export function refuseUnless(caller: Caller, kind: 'record' | 'administer'): Fai
 export function refuseUnlessAmends(caller: Caller, jurisdiction: string, catalog: Catalog): Failure | undefined {
   const layers = catalog.jurisdictions.has(jurisdiction) ? (pathTo(catalog, jurisdiction) ?? []) : []
   const reaches = caller.scopes.some((scope) => scope.kind === 'amend' && layers.includes(scope.jurisdiction))
-  return reaches ? undefined : refusal(caller, `the scope "amend" for ${jurisdiction} or a jurisdiction it lies in`)
+  return reaches ? undefined : refusal(caller, jurisdiction === '' ? 'the scope "amend"' : `the scope "amend" for ${jurisdiction} or a jurisdiction it lies in`)
 }
 
 /** The jurisdictions a caller may amend, or null where there are none. */

@@ -1,4 +1,4 @@
-import type { Table } from '../catalog/reference.ts'
+import { cellText, type Table } from '../catalog/reference.ts'
 import { readLength } from '../units/length-text.ts'
 import { readQuantity } from '../units/quantity.ts'
 import { combined, fact, optional, table, type Need } from './need.ts'
@@ -44,7 +44,7 @@ function sectionsOf(table: Table): Sections {
 
 function readSections({ rows }: Table): Sections {
   const angles = rows.map(angleOf)
-  const metric = rows.flatMap((row, index) => (angles[index] ? [[String(row['metric']), angles[index]] as const] : []))
+  const metric = rows.flatMap((row, index) => (angles[index] ? [[cellText(row['metric']), angles[index]] as const] : []))
   return {
     lightestFirst: [...angles].sort((a, b) => a.mass - b.mass),
     bySpelling: new Map([...metric, ...angles.map((angle) => [angle.section, angle] as const)]),
@@ -57,7 +57,7 @@ function several(one: Angle, count: number, section: string): Angle {
 
 function angleOf(row: Row): Angle {
   return {
-    section: String(row['section']),
+    section: cellText(row['section']),
     verticalLeg: cellAmount(row, 'verticalLeg'),
     horizontalLeg: cellAmount(row, 'horizontalLeg'),
     thickness: cellAmount(row, 'thickness'),
@@ -69,10 +69,9 @@ function angleOf(row: Row): Angle {
 
 /** A cell in base units. The inch-pound figure is the published one; a cell that cannot be read is a fault of the catalog. */
 function cellAmount(row: Row, column: string): number {
-  const cell = row[column]
-  const text = typeof cell === 'object' && cell !== null ? cell.inchPound : String(cell)
+  const text = cellText(row[column])
   const quantity = readQuantity(text)
-  if (!quantity) throw new Error(`table of sections, ${String(row['section'])}: ${column} "${text}" is not an amount`)
+  if (!quantity) throw new Error(`table of sections, ${cellText(row['section'])}: ${column} "${text}" is not an amount`)
   return quantity.amount
 }
 

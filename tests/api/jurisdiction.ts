@@ -1,5 +1,7 @@
-import { afterAll } from 'vitest'
 import supertest from 'supertest'
+import { afterAll } from 'vitest'
+import type { z } from 'zod'
+import { problemDocument } from '../../src/api/problem-document.ts'
 import { buildApp } from '../../src/app.ts'
 import { digestOfText } from '../../src/catalog/digest.ts'
 import { openActiveCatalog } from '../../src/store/open-active-catalog.ts'
@@ -52,4 +54,14 @@ examples:
   - { name: the day before, rule: tie.embedment, asOf: 2026-02-28, facts: { ties.kind: wire, ties.embedment: "1 3/4 in" }, outcome: pass, margin: "6.35 mm" }
   - { name: from the day on, rule: tie.embedment, asOf: 2026-03-01, facts: { ties.kind: wire, ties.embedment: "1 3/4 in" }, outcome: fail }
 `
+}
+
+/** A body that is exactly what the operation promises. */
+export function bodyOf<O extends z.ZodType>(operation: { readonly output: O }, response: { readonly body: unknown }): z.output<O> {
+  return operation.output.parse(response.body)
+}
+
+/** A body that is a problem document. */
+export function problemIn(response: { readonly body: unknown }): z.output<typeof problemDocument> {
+  return problemDocument.parse(response.body)
 }

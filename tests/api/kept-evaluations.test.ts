@@ -1,62 +1,64 @@
 import { describe, expect, test } from 'vitest'
-import { embedmentOrdinance, jurisdictionService } from './jurisdiction.ts'
+import { operations } from '../../src/operations/index.ts'
+import { bodyOf, embedmentOrdinance, jurisdictionService } from './jurisdiction.ts'
 
 const { http, tokenFor, records } = await jurisdictionService()
 const inspector = await tokenFor({ kind: 'record' })
 const clerk = await tokenFor({ kind: 'amend', jurisdiction: 'us-xa-101' })
 
 const request = { jurisdiction: 'us-xa-101', asOf: '2026-04-01', opening: { lengthUnit: 'in', opening: { kind: 'window', width: 48, height: 60 }, ties: { kind: 'wire', embedment: '1 3/4' } } }
-const kept = await http.post('/v1/evaluations').set('authorization', `Bearer ${inspector}`).send({ ...request, keep: true })
+const answered = await http.post('/v1/evaluations').set('authorization', `Bearer ${inspector}`).send({ ...request, keep: true })
+const kept = bodyOf(operations.keepEvaluation, answered)
 const read = (path: string, token = inspector) => http.get(path).set('authorization', `Bearer ${token}`)
-const reproduced = () => http.post(`/v1/evaluations/${kept.body.id}/reproduce`).set('authorization', `Bearer ${inspector}`)
+const reproduced = async (id = kept.id) => bodyOf(operations.reproduceEvaluation, await http.post(`/v1/evaluations/${id}/reproduce`).set('authorization', `Bearer ${inspector}`))
+const evaluated = async () => bodyOf(operations.evaluateOpening, await http.post('/v1/evaluations').send(request))
 
 describe('a kept evaluation', () => {
   test('is read word for word as it was given', async () => {
-    expect(kept.status).toBe(200)
-    expect((await read(`/v1/evaluations/${kept.body.id}`)).body).toEqual(kept.body)
+    expect(answered.status).toBe(200)
+    expect((await read(`/v1/evaluations/${kept.id}`)).body).toEqual(kept)
   })
 
   test('keeping and reading need the scope; evaluating alone does not', async () => {
     expect((await http.post('/v1/evaluations').send(request)).status).toBe(200)
     expect((await http.post('/v1/evaluations').send({ ...request, keep: true })).status).toBe(401)
     expect((await http.post('/v1/evaluations').set('authorization', `Bearer ${clerk}`).send({ ...request, keep: true })).status).toBe(403)
-    expect((await read(`/v1/evaluations/${kept.body.id}`, clerk)).status).toBe(403)
+    expect((await read(`/v1/evaluations/${kept.id}`, clerk)).status).toBe(403)
     expect((await read('/v1/evaluations/none')).status).toBe(404)
   })
 
   test('is not kept when nobody asks', async () => {
-    const { body } = await http.post('/v1/evaluations').set('authorization', `Bearer ${inspector}`).send(request)
-    expect((await read(`/v1/evaluations/${body.id}`)).status).toBe(404)
+    expect((await read(`/v1/evaluations/${(await evaluated()).id}`)).status).toBe(404)
     const refused = await http.post('/v1/evaluations').set('authorization', `Bearer ${inspector}`).send({ ...request, keep: 'yes' })
     expect(refused.body).toMatchObject({ status: 422, errors: [{ pointer: '/keep' }] })
   })
 
   test('is reproduced as identical', async () => {
-    expect((await reproduced()).body).toEqual({
-      evaluation: kept.body.id, outcome: 'identical', keptDigest: kept.body.digest, digest: kept.body.digest, keptCatalog: kept.body.catalog.digest, catalog: kept.body.catalog.digest, differences: [],
+    expect(await reproduced()).toEqual({
+      evaluation: kept.id, outcome: 'identical', keptDigest: kept.digest, digest: kept.digest, keptCatalog: kept.catalog.digest, catalog: kept.catalog.digest, differences: [],
     })
   })
 
   test('is still reproduced as identical after the law has changed, while a new one comes out otherwise', async () => {
-    const draft = (await http.post('/v1/amendment-drafts').set('authorization', `Bearer ${clerk}`).set('content-type', 'application/yaml').send(embedmentOrdinance('us-xa-101'))).body
+    const draft = bodyOf(operations.createDraft, await http.post('/v1/amendment-drafts').set('authorization', `Bearer ${clerk}`).set('content-type', 'application/yaml').send(embedmentOrdinance('us-xa-101')))
     const adopted = await http.post(`/v1/amendment-drafts/${draft.id}/adopt`).set('authorization', `Bearer ${clerk}`).set('if-match', `"${draft.version}"`)
     expect(adopted.status).toBe(201)
     const outcome = ({ findings }: { findings: { rule: string; outcome: string }[] }) => findings.find(({ rule }) => rule === 'tie.embedment')?.outcome
-    expect(outcome(kept.body)).toBe('pass')
-    expect(outcome((await http.post('/v1/evaluations').send(request)).body)).toBe('fail')
-    expect((await reproduced()).body).toMatchObject({ outcome: 'identical', differences: [] })
+    expect(outcome(kept)).toBe('pass')
+    expect(outcome(await evaluated())).toBe('fail')
+    expect(await reproduced()).toMatchObject({ outcome: 'identical', differences: [] })
   })
 
   test('whose catalog is gone shows the exact difference', async () => {
-    const before = await records.readEvaluation(kept.body.id)
+    const before = await records.readEvaluation(kept.id)
     if (!before) throw new Error('it was kept')
-    const elsewhere = { ...before, id: 'from-elsewhere', catalogDigest: `sha256:${'0'.repeat(64)}`, digest: `sha256:${'1'.repeat(64)}`, answer: { ...kept.body, id: 'from-elsewhere' } }
+    const elsewhere = { ...before, id: 'from-elsewhere', catalogDigest: `sha256:${'0'.repeat(64)}`, digest: `sha256:${'1'.repeat(64)}`, answer: { ...kept, id: 'from-elsewhere' } }
     await records.keepEvaluation(elsewhere)
-    const { body } = await http.post('/v1/evaluations/from-elsewhere/reproduce').set('authorization', `Bearer ${inspector}`)
-    expect(body.outcome).toBe('different')
-    const changed = new Map(body.differences.map(({ pointer, kept, now }: { pointer: string; kept: string; now: string }) => [pointer, [kept, now]]))
+    const { outcome, differences } = await reproduced('from-elsewhere')
+    expect(outcome).toBe('different')
+    const changed = new Map(differences.map(({ pointer, kept: then, now }) => [pointer, [then, now]]))
     expect(changed.get('/findings/tie.embedment/outcome')).toEqual(['"pass"', '"fail"'])
-    expect(changed.get('/summary/fail')).toEqual([String(kept.body.summary.fail), String(kept.body.summary.fail + 1)])
+    expect(changed.get('/summary/fail')).toEqual([String(kept.summary.fail), String(kept.summary.fail + 1)])
   })
 
   test('by a release that is not here is refused', async () => {

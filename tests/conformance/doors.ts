@@ -10,6 +10,7 @@ type Input = Readonly<Record<string, unknown>>
 export const fields = {
   evaluateOpening: 'evaluation', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
   listPublications: 'publications', readPublication: 'publication', listFacts: 'facts', listHoldPoints: 'holdPoints',
+  listAmendments: 'amendments', listReleases: 'releases',
 } as const satisfies Partial<Record<keyof typeof operations, string>>
 
 export type OperationName = keyof typeof fields

@@ -56,7 +56,8 @@ function readingsOf(path: string, wire: unknown): Readings | undefined {
   const definition = factDefinitions.get(path)
   if (!definition) throw new Error(`no fact ${path}`)
   if (wire === undefined || wire === null) return undefined
-  if (definition.choices && ![wire].flat().every((one) => one === null || definition.choices?.includes(String(one)))) throw new Error(`${path} cannot be ${String(wire)}`)
+  const given: readonly unknown[] = Array.isArray(wire) ? wire : [wire]
+  if (definition.choices && !given.every((one) => one === null || (typeof one === 'string' && definition.choices?.includes(one)))) throw new Error(`${path} cannot be ${JSON.stringify(wire)}`)
   return settleFact(definition, wire, path.split('.'), {}).map((settled) => {
     if (settled?.ok === false) throw new Error(settled.problems.map(({ detail }) => detail).join('; '))
     return settled?.value

@@ -1,3 +1,4 @@
+import { cellText } from '../../src/catalog/reference.ts'
 import { describe, expect, test } from 'vitest'
 import type { Table } from '../../src/catalog/reference.ts'
 import { bendingStressOf, deflectionOf, momentOf } from '../../src/quantities/lintel-beam.ts'
@@ -28,8 +29,7 @@ function heights(table: string, stories: number): readonly number[] {
   return tableOf(table).rows
     .filter((row) => row['storiesAbove'] === stories)
     .map((row) => {
-      const span = row['span']
-      return feetOfBrick(String(row['section']), amount(typeof span === 'object' && span !== null ? span.inchPound : String(span)))
+      return feetOfBrick(cellText(row['section']), amount(cellText(row['span'])))
     })
 }
 
