@@ -56,5 +56,5 @@ function allRules(from: Catalog): RuleSet {
     if (!resolved.ok) throw new Error(resolved.problems.map(({ detail }) => detail).join(' '))
     for (const one of resolved.value.rules) rules.set(one.rule.rule, one)
   }
-  return { jurisdiction: null, resolvedAt: null, asOf, adoption: null, editions: [], adopted: true, rules: [...rules.values()], repealed: [] }
+  return { jurisdiction: null, resolvedAt: null, asOf, adoption: null, editions: [], adopted: true, inPart: false, rules: [...rules.values()], repealed: [] }
 }

@@ -15,6 +15,8 @@ export const publication = z.strictObject({
         issued: date,
         /** Standards that this edition of a code brings with it. */
         references: z.array(z.strictObject({ publication: publicationId, edition: editionName })).optional(),
+        /** True where only some of its requirements are in the catalog: then no verdict by it is better than incomplete. */
+        inPart: z.literal(true).optional(),
         evidence: z.enum(['primary', 'secondary', 'memory']).optional(),
         note: z.string().max(400).optional(),
       }),

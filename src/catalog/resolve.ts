@@ -47,10 +47,15 @@ export function resolveRules(catalog: Catalog, place: Place, only?: ReadonlySet<
       adoption: base.value.adoption?.adoption.adoption ?? null,
       editions: base.value.editions.map(({ publication, edition }) => editionIdOf(publication, edition)),
       adopted: base.value.editions.length > 0,
+      inPart: base.value.editions.some((edition) => isInPart(catalog, edition)),
       rules: amended.rules.toSorted((a, b) => (a.rule.rule < b.rule.rule ? -1 : 1)),
       repealed: amended.repealed,
     },
   }
+}
+
+function isInPart({ publications }: Catalog, { publication, edition }: Base['editions'][number]): boolean {
+  return publications.get(publication)?.editions.find((one) => one.edition === edition)?.inPart ?? false
 }
 
 /** A catalog with no more than some of its published rules. */

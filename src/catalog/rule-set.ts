@@ -48,6 +48,8 @@ export interface RuleSet {
   readonly editions: readonly string[]
   /** False when nothing was adopted on the date: mandatory rules are then not determined. */
   readonly adopted: boolean
+  /** True when the catalog holds only some requirements of the code. */
+  readonly inPart: boolean
   readonly rules: readonly ResolvedRule[]
   readonly repealed: readonly RepealedRule[]
 }

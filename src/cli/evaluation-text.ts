@@ -27,11 +27,12 @@ function rank({ force }: Finding): number {
   return ['mandatory', 'recommended', 'informative'].indexOf(force)
 }
 
-function headText({ subject, jurisdiction, resolvedAt, asOf, editions, adoption, summary, catalog }: Evaluation): string {
+function headText({ subject, jurisdiction, resolvedAt, asOf, editions, adoption, summary, catalog, inPart }: Evaluation): string {
   const place = jurisdiction === null ? 'published text alone' : resolvedAt === jurisdiction ? jurisdiction : `${jurisdiction}, resolved at ${resolvedAt ?? ''}`
   const law = adoption === null ? editions.join(' with ') || 'no code adopted' : `${editions.join(' with ')} by ${adoption}`
   const counts = `${summary.pass} met, ${summary.fail} not met (${summary.mandatoryFailures} mandatory), ${summary.notDetermined} not determined (${summary.mandatoryNotDetermined} mandatory), ${summary.notApplicable} not applicable`
-  return `${subject.reference ?? 'Opening'}: ${summary.verdict.toUpperCase()}\n${counts}\n${place} on ${asOf}: ${law}; catalog ${catalog.release}`
+  const part = inPart ? '\nOnly some requirements of this code are in the catalog; what is not here was not checked.' : ''
+  return `${subject.reference ?? 'Opening'}: ${summary.verdict.toUpperCase()}\n${counts}\n${place} on ${asOf}: ${law}; catalog ${catalog.release}${part}`
 }
 
 function failureText(finding: Finding, { subject }: Evaluation): string {

@@ -154,6 +154,7 @@ export const assessment = z.strictObject({
   adoption: text.nullable(),
   editions: z.array(text),
   holdPoint: holdPointId.nullable(),
+  inPart: z.boolean().meta({ description: 'The catalog holds only some requirements of the code in force, so no verdict is better than incomplete.' }),
   subject: z
     .strictObject({ reference: text.nullable(), basis: z.enum(['asDesigned', 'asBuilt']).nullable(), unitSystem: unitSystem.meta({ description: 'The system in which the opening was described; values lead with it.' }), digest: text, facts: z.array(subjectFact) })
     .meta({ id: 'Subject' }),

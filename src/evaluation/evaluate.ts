@@ -35,7 +35,8 @@ export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, h
     editions: [...ruleSet.editions],
     holdPoint,
     subject: subjectOf(opening),
-    summary: summarise(findings),
+    inPart: ruleSet.inPart,
+    summary: summarise(findings, ruleSet.inPart),
     findings,
     quantities: quantities.flatMap((definition) => {
       const result = computed.get(definition.id)

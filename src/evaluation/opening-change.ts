@@ -36,9 +36,26 @@ export function compareOpening(tried: TriedOpening, place: ComparedPlace): Openi
   const [was, is] = [before, after].map(({ rules, finding }) => rules.filter(differs).map(finding))
   const findings = was && is ? changedFindings(was, is) : []
   if (!was || !is || findings.length === 0) return undefined
-  const rest = before.rules.filter((rule) => !differs(rule)).map(before.finding)
-  const verdict = { before: summarise([...rest, ...was]).verdict, after: summarise([...rest, ...is]).verdict }
+  const verdict = verdicts(before.rules.filter((rule) => !differs(rule)), before.finding, { findings: was, inPart: place.before.ruleSet.inPart }, { findings: is, inPart: place.after.ruleSet.inPart })
   return { verdict, findings: findings.filter(({ before: old, after: next }) => old?.outcome !== next?.outcome) }
+}
+
+/** What the rules come to that do not differ, together with those that do; once one of the former fails it all, the rest does not matter. */
+function verdicts(same: readonly ResolvedRule[], finding: Judged['finding'], was: Differing, is: Differing): OpeningChange['verdict'] {
+  const rest: Finding[] = []
+  for (const rule of same) {
+    const found = finding(rule)
+    if (summarise([found], false).verdict === 'fail') return { before: 'fail', after: 'fail' }
+    rest.push(found)
+  }
+  const verdictWith = ({ findings, inPart }: Differing) => summarise([...rest, ...findings], inPart).verdict
+  return { before: verdictWith(was), after: verdictWith(is) }
+}
+
+/** What differs, and whether the code it stands in is held only in part. */
+interface Differing {
+  readonly findings: readonly Finding[]
+  readonly inPart: boolean
 }
 
 interface Judged {
@@ -74,15 +91,20 @@ function isAffected({ changed, quantitiesMayDiffer }: ComparedPlace, before: Jud
   return ({ rule }) => changed.has(rule.rule) || (throughQuantities && 'quantity' in rule.check)
 }
 
-/** Findings that decide otherwise, or with another force. */
+/** Findings that decide otherwise, or weigh otherwise in the verdict. */
 function changedFindings(before: readonly Finding[], after: readonly Finding[]): OpeningChange['findings'] {
   const [was, is] = [before, after].map((findings) => new Map(findings.map((one) => [one.rule, one])))
   const ids = [...new Set([...before, ...after].map(({ rule }) => rule))].toSorted()
   return ids.flatMap((rule) => {
     const [old, next] = [was?.get(rule), is?.get(rule)]
-    if (old?.outcome === next?.outcome && old?.force === next?.force) return []
+    if (old && next && weighTheSame(old, next)) return []
     return [{ rule, title: (next ?? old)?.title ?? rule, before: old ? stateOf(old) : null, after: next ? stateOf(next) : null }]
   })
+}
+
+/** What is met, or does not apply, counts the same with any force. */
+function weighTheSame(a: Finding, b: Finding): boolean {
+  return a.outcome === b.outcome && (a.force === b.force || a.outcome === 'pass' || a.outcome === 'notApplicable')
 }
 
 function stateOf({ outcome, reason, force, margin, required }: Finding): FindingState {

@@ -1,7 +1,10 @@
 import type { Finding, Summary } from './document.ts'
 
-/** Counts, and the verdict: only a mandatory failure fails; with mandatory rules open it is incomplete; a recommendation missed asks for attention. */
-export function summarise(findings: readonly Finding[]): Summary {
+/**
+ * Counts, and the verdict: only a mandatory failure fails; with mandatory rules open, or a code of which the catalog holds only
+ * a part, it is incomplete; a recommendation missed asks for attention.
+ */
+export function summarise(findings: readonly Finding[], inPart: boolean): Summary {
   const count = (test: (finding: Finding) => boolean) => findings.filter(test).length
   const mandatoryFailures = count(({ force, outcome }) => force === 'mandatory' && outcome === 'fail')
   const mandatoryNotDetermined = count(({ force, outcome }) => force === 'mandatory' && outcome === 'notDetermined')
@@ -14,12 +17,12 @@ export function summarise(findings: readonly Finding[]): Summary {
     mandatoryFailures,
     mandatoryNotDetermined,
     fromMemory: count(({ evidence, outcome }) => evidence === 'memory' && (outcome === 'pass' || outcome === 'fail')),
-    verdict: verdictOf(mandatoryFailures, mandatoryNotDetermined, recommendedFailures),
+    verdict: verdictOf(mandatoryFailures, inPart || mandatoryNotDetermined > 0, recommendedFailures),
   }
 }
 
-function verdictOf(mandatoryFailures: number, mandatoryNotDetermined: number, recommendedFailures: number): Summary['verdict'] {
+function verdictOf(mandatoryFailures: number, open: boolean, recommendedFailures: number): Summary['verdict'] {
   if (mandatoryFailures > 0) return 'fail'
-  if (mandatoryNotDetermined > 0) return 'incomplete'
+  if (open) return 'incomplete'
   return recommendedFailures > 0 ? 'attention' : 'pass'
 }

@@ -11,7 +11,7 @@ const text = z.string()
 
 export const draftText = {
   text: text.meta({ description: 'The amendment as one YAML or JSON document, as it would stand in a file of the catalog.' }),
-  format: z.enum(['json', 'yaml']).meta({ id: 'AmendmentFormat' }),
+  format: z.enum(['json', 'yaml']),
 }
 export const version = text.max(100).nullish().meta({ description: 'The version that the change is based on; over REST the If-Match header.' })
 export const draftId = text.max(100).meta({ description: 'The id of the draft.' })

@@ -8,7 +8,7 @@ export const readRule = defineOperation({
   name: 'readRule',
   summary: 'Read one rule',
   description: 'A rule with its history by edition, its sources and those that disagree, and, for a jurisdiction and date, the value in force with its chain.',
-  input: z.strictObject({ rule: z.string().max(200).meta({ description: 'The id of the rule.' }), ...place }),
+  input: z.strictObject({ rule: z.string().max(200).meta({ description: 'The id of the rule.', examples: ['lintel.bearing-length'] }), ...place }),
   output: ruleDetail,
   answer: (deps, { rule: id, ...where }) => {
     const resolved = resolveIfAsked(deps, where)

@@ -8,7 +8,7 @@ const catalog = await realCatalog()
 
 function limitOf(comparator: Comparator, figures: Partial<QuantityLimit>) {
   const rule = resolvedRule({ check: { fact: 'ties.verticalSpacing', comparator } }, { ...citation, governing: 'inchPound', inchPound: '24 [in_i]', si: '610 mm', ...figures })
-  const ruleSet = { jurisdiction: null, resolvedAt: null, asOf: '2026-01-01', adoption: null, editions: [], adopted: true, rules: [rule], repealed: [] }
+  const ruleSet = { jurisdiction: null, resolvedAt: null, asOf: '2026-01-01', adoption: null, editions: [], adopted: true, inPart: false, rules: [rule], repealed: [] }
   return quantityInputs(openingWith({}), ruleSet, catalog).limit(rule.rule.rule)
 }
 

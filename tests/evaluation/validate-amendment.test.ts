@@ -169,6 +169,17 @@ describe('with amendments', () => {
     expect(ruleIn(resolved(extended.catalog, { jurisdiction: city, asOf: '2027-01-01' }), 'weep.size').limit).toMatchObject({ inchPound: '1/4 [in_i]' })
   })
 
+  test('a catalog is the same whichever of its amendments comes in last', () => {
+    const full = assembleCatalog(documents).catalog
+    for (const last of full.amendments) {
+      const base = assembleCatalog(documents.filter(({ path }) => path !== pathOfAmendment(last))).catalog
+      const extended = withAmendments(base, [last])
+      expect(extended, last.amendment).toMatchObject({ ok: true })
+      if (extended.ok) expect(extended.catalog.digest, last.amendment).toBe(full.digest)
+      if (extended.ok) expect(extended.catalog.amendments, last.amendment).toEqual(full.amendments)
+    }
+  })
+
   test('the catalog that was given stays as it is', () => {
     const before = { digest: catalog.digest, amendments: catalog.amendments.length, documents: catalog.documents.size }
     withAmendments(catalog, [ordinance()])

@@ -43,3 +43,11 @@ test('figures of different kinds, unreadable ones and ones of another kind than 
   expect(checkPair({ ...pair, si: 'four' }, 'length')).toMatchObject({ code: 'unitMismatch', detail: expect.stringContaining('"four" cannot be read') as string })
   expect(checkPair(pair, 'angle')).toMatchObject({ code: 'unitMismatch', detail: expect.stringContaining('what is checked is a angle') as string })
 })
+
+test('figures that are said to be printed against each other must be so, and be of one kind all the same', () => {
+  const pair = { governing: 'inchPound', inchPound: '24 [in_i]', si: '737 mm', printedConflict: 'So printed.' } as const
+  expect(checkPair(pair, 'length')).toBeUndefined()
+  expect(checkPair({ ...pair, governing: 'si' }, 'length')).toBeUndefined()
+  expect(checkPair({ ...pair, si: '610 mm' }, 'length')).toMatchObject({ code: 'printedConflictUnneeded', detail: expect.stringContaining('agree within rounding') as string })
+  expect(checkPair({ ...pair, si: '737 deg' }, 'length')).toMatchObject({ code: 'unitMismatch' })
+})
