@@ -92,7 +92,7 @@ describe('the compose file', () => {
   test('gives the service nothing it does not need', () => {
     expect(service).toMatchObject({ read_only: true, cap_drop: ['ALL'], security_opt: ['no-new-privileges:true'] })
     expect(service).not.toHaveProperty('privileged')
-    expect(service).not.toHaveProperty('volumes')
+    expect(service['volumes']).toEqual(['records:/data'])
   })
 })
 
