@@ -57,7 +57,7 @@ function sourceText({ chain }: Finding): string {
 const shownToMeasure = 8
 
 function openText({ findings, nextToMeasure }: Evaluation): string[] {
-  const engineered = findings.filter(({ reason }) => reason === 'outsidePrescriptive' || reason === 'covered' || reason === 'conflictingEvidence')
+  const engineered = findings.filter(({ reason }) => reason === 'outsidePrescriptive' || reason === 'covered' || reason === 'conflictingEvidence' || reason === 'ruleUndecided')
   const unusual = engineered.map(({ title, reason, nextStep }) => wrapped(`? ${title}: ${nextStep ?? reason ?? ''}`, '  '))
   const next = nextToMeasure.slice(0, shownToMeasure).map(({ title, fact, decides, contributesTo, hiddenBy }, index) => {
     const hidden = hiddenBy === null ? '' : `; hidden from "${hiddenBy}" on`
