@@ -61,6 +61,15 @@ describe('a kept evaluation', () => {
     expect(changed.get('/summary/fail')).toEqual([String(kept.summary.fail), String(kept.summary.fail + 1)])
   })
 
+  test('by a release that was cut shows that release, whatever is in force now', async () => {
+    const { current, cut } = bodyOf(operations.listReleases, await http.get('/v1/releases'))
+    expect(cut).toContain('2026.1.0')
+    const answer = bodyOf(operations.evaluateOpening, await http.post('/v1/evaluations').send({ ...request, release: '2026.1.0' }))
+    expect(answer.catalog.release).toBe('2026.1.0')
+    expect(answer.catalog.digest).not.toBe(current.digest)
+    expect(answer.findings.find(({ rule }) => rule === 'tie.embedment')?.outcome).toBe('pass')
+  })
+
   test('by a release that is not here is refused', async () => {
     expect((await http.post('/v1/evaluations').send({ ...request, release: '1999.1.0' })).body).toMatchObject({ status: 409, code: 'catalogGone' })
     expect((await http.post('/v1/evaluations').send({ ...request, release: 'newest' })).body).toMatchObject({ status: 422, errors: [{ pointer: '/release' }] })
