@@ -36,9 +36,9 @@ const memberFinding = z
   .strictObject({ member: member.nullable(), outcome, measured: measured.nullable(), margin: margin.nullable() })
   .meta({ id: 'MemberFinding' })
 
-const remedy = z.strictObject({ beforeCoverUp: text, afterCoverUp: text }).meta({ id: 'Remedy' })
+export const remedy = z.strictObject({ beforeCoverUp: text, afterCoverUp: text }).meta({ id: 'Remedy' })
 
-const disagreement = z
+export const disagreement = z
   .strictObject({ source: text, states: text, evidence, note: text.nullable() })
   .meta({ id: 'Disagreement', description: 'Another source that says otherwise.' })
 

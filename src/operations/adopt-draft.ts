@@ -1,9 +1,9 @@
 import { z } from 'zod'
 import { digestOf } from '../catalog/digest.ts'
+import { validateAmendment } from '../evaluation/validate-amendment.ts'
 import type { Draft } from '../store/records.ts'
 import { adoptedAmendment, amendmentView } from './amendments.ts'
 import { draftId, ownDraft, version, versionMissing, versionStale } from './amendment-drafts.ts'
-import { validateAmendment } from '../evaluation/validate-amendment.ts'
 import { defineRecordOperation, failure, type Answer, type RecordDependencies } from './operation.ts'
 
 export const adoptDraft = defineRecordOperation({

@@ -9,7 +9,7 @@ import { pageOf, paging } from './page.ts'
 
 const text = z.string()
 
-export const draftText = {
+const draftText = {
   text: text.meta({ description: 'The amendment as one YAML or JSON document, as it would stand in a file of the catalog.' }),
   format: z.enum(['json', 'yaml']),
 }

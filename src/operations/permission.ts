@@ -14,7 +14,7 @@ export function refuseUnlessAmends(caller: Caller, jurisdiction: string, catalog
   return reaches ? undefined : refusal(caller, jurisdiction === '' ? 'the scope "amend"' : `the scope "amend" for ${jurisdiction} or a jurisdiction it lies in`)
 }
 
-/** The jurisdictions a caller may amend, or null where there are none. */
+/** The jurisdictions a caller may amend; none without a token. */
 export function amendable(caller: Caller, catalog: Catalog): readonly string[] {
   return [...catalog.jurisdictions.keys()].filter((jurisdiction) => refuseUnlessAmends(caller, jurisdiction, catalog) === undefined)
 }

@@ -4,6 +4,7 @@ import { limitText, tradeUnits } from '../catalog/limit-text.ts'
 import { comparator, evidence, unitSystem, type Limit } from '../catalog/limit.ts'
 import { chainStep, type ResolvedRule } from '../catalog/rule-set.ts'
 import { force, outcome, part, type Rule } from '../catalog/rule.ts'
+import { disagreement, remedy } from '../evaluation/document.ts'
 import { holdPointId } from '../opening/hold-points.ts'
 
 const text = z.string()
@@ -51,8 +52,8 @@ export const ruleDetail = z
     fact: text.nullable(),
     quantity: text.nullable(),
     history: z.array(limitView).meta({ description: 'One entry for each edition.' }),
-    disagreements: z.array(z.strictObject({ source: text, states: text, evidence, note: text.nullable() }).meta({ id: 'RuleDisagreement' })),
-    remedy: z.strictObject({ beforeCoverUp: text, afterCoverUp: text }).meta({ id: 'RuleRemedy' }),
+    disagreements: z.array(disagreement),
+    remedy,
     cautions: z.array(text),
     related: z.array(text),
     examples: z.array(z.strictObject({ name: text, outcome, margin: text.nullable() }).meta({ id: 'RuleExample' })),
