@@ -107,7 +107,7 @@ function quantitiesOf(rule: Rule, given: Readonly<Record<string, string>>): Read
   const quantity = given[id] === undefined ? undefined : readQuantity(given[id])
   const result: QuantityResult = {
     id, title: id, part: rule.part, dimension: quantity?.dimension ?? null, status: quantity ? 'computed' : 'notDetermined', value: quantity?.amount ?? null, text: given[id] ?? '',
-    formula: '', inputs: [], steps: [], notes: [], assumptions: [], sources: [], missing: [], reason: quantity ? null : 'missing', why: null,
+    formula: '', inputs: [], steps: [], tables: [], notes: [], assumptions: [], sources: [], missing: [], reason: quantity ? null : 'missing', why: null,
   }
   return new Map([[id, result]])
 }

@@ -81,6 +81,16 @@ export type Finding = z.infer<typeof finding>
 const usedInput = z.strictObject({ name: text, from: text, text }).meta({ id: 'UsedInput' })
 const source = z.strictObject({ title: text, locator: text, evidence, readIn: text.nullable() }).meta({ id: 'Source' })
 
+const band = z.strictObject({ least: z.number(), greatest: z.number() }).meta({ id: 'Band', description: 'Between which bounds the value lies, in `unit`.' })
+
+const quantityTable = z
+  .strictObject({
+    title: text,
+    columns: z.array(z.strictObject({ title: text, unit: text.nullable().meta({ description: 'UCUM code of the amounts in this column.' }) }).meta({ id: 'QuantityColumn' })),
+    rows: z.array(z.strictObject({ cells: z.array(z.strictObject({ text, amount: z.number().nullable() }).meta({ id: 'QuantityCell' })) }).meta({ id: 'QuantityRow' })),
+  })
+  .meta({ id: 'QuantityTable', description: 'Positions, pieces or a comparison beside the value.' })
+
 export const computedQuantity = z
   .strictObject({
     id: text,
@@ -93,15 +103,18 @@ export const computedQuantity = z
     amount: z.number().nullable().meta({ description: 'In `unit`; null for a text or a list.' }),
     unit: text.nullable().meta({ description: 'UCUM code of `amount` and `amounts`.' }),
     amounts: z.array(z.number()),
+    band: band.nullable().meta({ description: 'For a value that is known only between bounds.' }),
     formula: text,
     inputs: z.array(usedInput),
     steps: z.array(text),
+    tables: z.array(quantityTable),
     notes: z.array(text),
     assumptions: z.array(text),
     sources: z.array(source),
     missing: z.array(text),
     reason: reason.nullable(),
     why: text.nullable(),
+    indicative: z.boolean().meta({ description: 'Only orders or compares; not a figure to build by.' }),
     needsLicensedProfessional: z.boolean(),
   })
   .meta({ id: 'ComputedQuantity' })

@@ -4,7 +4,9 @@ import type { RepealedRule, RuleSet } from '../catalog/rule-set.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
 import type { Opening } from '../opening/opening.ts'
 import { computeQuantities } from '../quantities/compute.ts'
+import type { QuantityDefinition } from '../quantities/define.ts'
 import { quantities } from '../quantities/index.ts'
+import type { QuantityResult } from '../quantities/result.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { Assessment } from './document.ts'
 import { judge } from './judge.ts'
@@ -15,7 +17,7 @@ import { quantityEntry } from './quantity-words.ts'
 import { summarise } from './summary.ts'
 
 /** Rises when arithmetic or logic changes, so that the same digest always means the same answer for the same reasons. */
-export const method = 'wythe-openings/2'
+export const method = 'wythe-openings/3'
 
 /**
  * The whole service in one function: the rules of a place and date applied to an opening, and the quantities computed from both.
@@ -40,12 +42,17 @@ export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, h
     findings,
     quantities: quantities.flatMap((definition) => {
       const result = computed.get(definition.id)
-      return result && result.status !== 'notApplicable' ? [quantityEntry(result, definition, opening.unitSystem)] : []
+      return result && isShown(result, definition) ? [quantityEntry(result, definition, opening.unitSystem)] : []
     }),
     nextToMeasure: nextToMeasure(findings, holdPoint),
     repealed: ruleSet.repealed.map(repealedEntry),
     notice,
   }
+}
+
+/** What does not apply is left out, and so is what this opening was never described for. */
+function isShown({ status, reason }: QuantityResult, { onlyWhenKnown }: QuantityDefinition): boolean {
+  return status !== 'notApplicable' && !(onlyWhenKnown && reason === 'missing')
 }
 
 export function digestOfAssessment(assessment: Assessment): string {

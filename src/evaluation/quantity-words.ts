@@ -1,11 +1,11 @@
 import type { QuantityDefinition } from '../quantities/define.ts'
-import type { QuantityResult, QuantityValue } from '../quantities/result.ts'
+import { isBand, type QuantityResult, type QuantityTable, type QuantityValue } from '../quantities/result.ts'
 import { baseUnits, type Dimension, type UnitSystem } from '../units/dimension.ts'
 import { computedLengthText, quantityText } from '../units/quantity-text.ts'
 import type { ComputedQuantity } from './document.ts'
 
 /** A computed quantity in the words of the evaluation document; its value leads with the unit system of the opening. */
-export function quantityEntry(result: QuantityResult, { structural }: QuantityDefinition, system: UnitSystem): ComputedQuantity {
+export function quantityEntry(result: QuantityResult, { structural, indicative }: Pick<QuantityDefinition, 'structural' | 'indicative'>, system: UnitSystem): ComputedQuantity {
   const { id, title, part, dimension, value, formula, reason, why } = result
   const texts = textsOf(dimension, value)
   return {
@@ -13,29 +13,45 @@ export function quantityEntry(result: QuantityResult, { structural }: QuantityDe
     title,
     part,
     status: result.status === 'computed' ? 'computed' : 'notDetermined',
-    value: texts[system] ?? (value === null ? null : String(value)),
+    value: texts[system] ?? (typeof value === 'object' ? null : String(value)),
     ...texts,
     amount: typeof value === 'number' ? value : null,
     unit: dimension === null || value === null ? null : baseUnits[dimension],
-    amounts: typeof value === 'object' && value !== null ? [...value] : [],
+    amounts: typeof value === 'object' && value !== null && !isBand(value) ? [...value] : [],
+    band: isBand(value) ? { ...value } : null,
     formula,
     inputs: [...result.inputs],
     steps: [...result.steps],
+    tables: result.tables.map((table) => tableEntry(table, system)),
     notes: [...result.notes],
     assumptions: [...result.assumptions],
     sources: result.sources.map((source) => ({ ...source, readIn: source.readIn ?? null })),
     missing: [...result.missing],
     reason,
     why,
+    indicative,
     needsLicensedProfessional: structural,
   }
 }
 
 function textsOf(dimension: Dimension | null, value: QuantityValue | null): Pick<ComputedQuantity, UnitSystem> {
   if (dimension === null || value === null || typeof value === 'string') return { inchPound: null, si: null }
-  const amounts = typeof value === 'number' ? [value] : value
-  const inSystem = (system: UnitSystem) => amounts.map((amount) => amountText(dimension, amount, system)).join(', ')
+  const amounts = typeof value === 'number' ? [value] : isBand(value) ? [value.least, value.greatest] : value
+  const inSystem = (system: UnitSystem) => amounts.map((amount) => amountText(dimension, amount, system)).join(isBand(value) ? ' to ' : ', ')
   return { inchPound: inSystem('inchPound'), si: inSystem('si') }
+}
+
+function tableEntry({ title, columns, rows }: QuantityTable, system: UnitSystem): ComputedQuantity['tables'][number] {
+  const cellOf = (cell: number | string | null, index: number) => {
+    const dimension = columns[index]?.dimension ?? null
+    if (cell === null) return { text: '', amount: null }
+    return typeof cell === 'number' ? { text: dimension === null ? String(cell) : amountText(dimension, cell, system), amount: cell } : { text: cell, amount: null }
+  }
+  return {
+    title,
+    columns: columns.map((column) => ({ title: column.title, unit: column.dimension === null ? null : baseUnits[column.dimension] })),
+    rows: rows.map((row) => ({ cells: row.map(cellOf) })),
+  }
 }
 
 function amountText(dimension: Dimension, amount: number, system: UnitSystem): string {

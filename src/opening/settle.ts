@@ -57,13 +57,18 @@ function digits(value: string | number): string {
 
 function settleQuantity(definition: FactDefinition, wire: string | number, path: Path): Settled {
   const text = String(wire)
-  const value = readQuantity(text)
   const dimension = definition.dimension ?? 'count'
+  const value = asRatio(readQuantity(text), dimension)
   if (value?.dimension !== dimension) {
     const bare = value?.dimension === 'count'
     return refusal(bare ? 'unitMissing' : 'unreadable', path, `"${text}" ${bare ? 'has no unit' : 'cannot be read here'}. Write it like ${quantityExamples[dimension]}`)
   }
   return believable(definition, value, text, path, '') ?? reading({ value, text })
+}
+
+/** A ratio may be written as a plain number: 0.25 is 25 %. */
+function asRatio(value: Quantity | undefined, dimension: Quantity['dimension']): Quantity | undefined {
+  return value?.dimension === 'count' && dimension === 'ratio' ? { ...value, dimension } : value
 }
 
 /** Refuses what no wall has, so that inches read as millimetres do not pass for a tiny window. */

@@ -1,4 +1,4 @@
-import type { Found, Need } from './need.ts'
+import { asksOf, type Found, type Need } from './need.ts'
 
 /** The greatest of those that are known; unknown only while none is. */
 export const greatest = (...wanted: readonly Need<number>[]): Need<number> => best(wanted, (value, other) => value > other)
@@ -6,6 +6,7 @@ export const greatest = (...wanted: readonly Need<number>[]): Need<number> => be
 /** The one that is best of those that are known; unknown only while none is. */
 export function best<T>(wanted: readonly Need<T>[], isBetter: (value: T, other: T) => boolean): Need<T> {
   return {
+    asks: asksOf(...wanted),
     find: (inputs) => {
       const found = wanted.map((need) => need.find(inputs))
       const [first, ...others] = found.flatMap((one) => (one.known ? [one] : []))
@@ -21,6 +22,7 @@ export function best<T>(wanted: readonly Need<T>[], isBetter: (value: T, other: 
 /** Not known where the condition is not, or is false. */
 export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T> {
   return {
+    asks: asksOf(condition, wanted),
     find: (inputs) => {
       const holds = condition.find(inputs)
       if (!holds.known) return holds
@@ -32,6 +34,7 @@ export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T>
 /** Not known where it is 0 or less: a rule that asks for "more than 0" gives no length to go by. */
 export function positive(wanted: Need<number>): Need<number> {
   return {
+    asks: wanted.asks,
     find: (inputs) => {
       const given = wanted.find(inputs)
       return given.known && given.value <= 0 ? { known: false, missing: given.used.map(({ from }) => from) } : given
@@ -41,7 +44,7 @@ export function positive(wanted: Need<number>): Need<number> {
 
 /** A value to go on with where nobody gave one; always the second of an `orElse`, which says it. */
 export function taken<T>(value: T): Need<T> {
-  return { find: () => ({ known: true, value, used: [], sources: [], assumptions: [] }) }
+  return { asks: [], find: () => ({ known: true, value, used: [], sources: [], assumptions: [] }) }
 }
 
 function alsoUsing<T>(holds: Extract<Found<boolean>, { known: true }>, given: Found<T>): Found<T> {

@@ -2,13 +2,13 @@ import type { Reason } from '../catalog/rule.ts'
 import type { Dimension } from '../units/dimension.ts'
 import { computedLengthText, exactLengthText, quantityText } from '../units/quantity-text.ts'
 import type { Inputs } from './inputs.ts'
-import type { Found, Need, Unknown } from './need.ts'
-import type { Part, QuantityResult, QuantityValue } from './result.ts'
+import { asksOf, type Found, type Need, type Unknown } from './need.ts'
+import { isBand, type Part, type QuantityResult, type QuantityTable, type QuantityValue } from './result.ts'
 import type { Source } from './source.ts'
 
 /** What a computation answers: a value with the steps to it, or why there is none. */
 export type Computation =
-  | { readonly value: QuantityValue; readonly steps?: readonly string[]; readonly notes?: readonly string[] }
+  | { readonly value: QuantityValue; readonly steps?: readonly string[]; readonly tables?: readonly QuantityTable[]; readonly notes?: readonly string[] }
   | { readonly reason: Reason; readonly why: string }
   | 'notApplicable'
 
@@ -20,6 +20,13 @@ export interface QuantityDefinition {
   readonly formula: string
   /** True where a licensed professional has to confirm the result. */
   readonly structural: boolean
+  /** True where the method only orders or compares, so that the figure is not one to build by. */
+  readonly indicative: boolean
+  /** True where an evaluation leaves it out while facts are missing: not every opening is described for it. */
+  readonly onlyWhenKnown: boolean
+  readonly sources: readonly Source[]
+  /** Everything it may ask for, in the words of `from`. */
+  readonly asks: readonly string[]
   readonly evaluate: (inputs: Inputs) => QuantityResult
 }
 
@@ -32,6 +39,8 @@ interface Definition<T extends object> {
   /** The formula in words and symbols, as an estimator would write it. */
   readonly formula: string
   readonly structural?: true
+  readonly indicative?: true
+  readonly onlyWhenKnown?: true
   /** Published source of the formula itself; figures bring their own. */
   readonly sources?: readonly Source[]
   /** Asked first: where it answers false the quantity does not apply, whatever else is known. */
@@ -42,8 +51,12 @@ interface Definition<T extends object> {
 
 /** Declares a quantity: what it needs, and the formula. Inputs, assumptions, sources and gaps are gathered here. */
 export function defineQuantity<T extends object>(definition: Definition<T>): QuantityDefinition {
-  const { id, title, part, dimension, formula } = definition
-  return { id, title, part, dimension, formula, structural: definition.structural ?? false, evaluate: (inputs) => evaluate(definition, inputs) }
+  const { id, title, part, dimension, formula, structural = false, indicative = false, onlyWhenKnown = false, sources = [], appliesTo, needs } = definition
+  return {
+    id, title, part, dimension, formula, structural, indicative, onlyWhenKnown, sources,
+    asks: asksOf(...(appliesTo ? [appliesTo] : []), ...Object.values<Need<unknown>>(needs)),
+    evaluate: (inputs) => evaluate(definition, inputs),
+  }
 }
 
 function evaluate<T extends object>(definition: Definition<T>, inputs: Inputs): QuantityResult {
@@ -66,8 +79,8 @@ function undetermined<T extends object>(definition: Definition<T>, unknown: read
 function settle<T extends object>(definition: Definition<T>, computed: Computation, with_: Partial<QuantityResult>): QuantityResult {
   if (computed === 'notApplicable') return blank(definition, { status: 'notApplicable' })
   if ('reason' in computed) return blank(definition, { ...with_, reason: computed.reason, why: computed.why })
-  const { value, steps = [], notes = [] } = computed
-  return blank(definition, { ...with_, status: 'computed', value, text: valueText(value, definition.dimension), steps, notes })
+  const { value, steps = [], tables = [], notes = [] } = computed
+  return blank(definition, { ...with_, status: 'computed', value, text: valueText(value, definition.dimension), steps, tables, notes })
 }
 
 function gathered<T extends object>(definition: Definition<T>, found: readonly (readonly [string, Found<unknown>])[]) {
@@ -83,7 +96,7 @@ function blank<T extends object>(definition: Definition<T>, rest: Partial<Quanti
   const { id, title, part, dimension, formula } = definition
   return {
     id, title, part, dimension, formula, status: 'notDetermined', value: null, text: 'not determined',
-    inputs: [], steps: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null, ...rest,
+    inputs: [], steps: [], tables: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null, ...rest,
   }
 }
 
@@ -92,6 +105,7 @@ const wholeTenth_nm = 100_000 // a tenth of a millimetre, as metric tapes and ta
 /** The value in words; a length that no tape shows is given in both systems. */
 export function valueText(value: QuantityValue, dimension: Dimension | null): string {
   if (typeof value === 'string') return value
+  if (isBand(value)) return `${valueText(value.least, dimension)} to ${valueText(value.greatest, dimension)}`
   if (typeof value !== 'number') return value.map((amount) => valueText(amount, dimension)).join(', ')
   if (dimension === null) return String(value)
   if (dimension === 'length') return lengthText(Math.round(value))

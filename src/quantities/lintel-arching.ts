@@ -2,7 +2,7 @@ import { exactLengthText } from '../units/quantity-text.ts'
 import { defineQuantity } from './define.ts'
 import { bearing, onLintel } from './lintel-needs.ts'
 import { confirmed, lintelTextbook } from './lintel-sources.ts'
-import { combined, fact, limit, parameter, result, together, type Need } from './need.ts'
+import { asksOf, combined, fact, limit, parameter, result, together, type Need } from './need.ts'
 
 export const arches = 'arches'
 const doesNotArch = 'does not arch'
@@ -39,10 +39,13 @@ const besides = combined(
   },
 )
 
+const atCorner = fact.flag('opening.atCorner')
+
 /** An opening that runs round a corner has no masonry on one side, whatever else was measured. */
 const piers: Need<Condition> = {
+  asks: asksOf(atCorner, besides),
   find: (inputs) => {
-    const corner = fact.flag('opening.atCorner').find(inputs)
+    const corner = atCorner.find(inputs)
     return corner.known && corner.value ? { ...corner, value: { met: false, text: 'masonry at both jambs; the opening runs round a corner' } } : besides.find(inputs)
   },
 }
@@ -51,6 +54,7 @@ const conditions: readonly Need<Condition>[] = [bond, height, seats, joints, loa
 
 /** One condition that fails decides by itself; otherwise all of them have to be known. */
 const judged: Need<readonly Condition[]> = {
+  asks: asksOf(...conditions),
   find: (inputs) => {
     const found = conditions.map((condition) => condition.find(inputs))
     const failed = found.some((one) => one.known && !one.value.met)

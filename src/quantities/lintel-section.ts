@@ -82,6 +82,7 @@ const described = combined(
 
 /** The angle over the opening, with its properties for bending in the plane of the wall. */
 export const angleOverOpening: Need<Angle> = {
+  asks: described.asks,
   find: (inputs) => {
     const given = described.find(inputs)
     if (!given.known) return given

@@ -40,9 +40,11 @@ function forKinds(place: 'head' | 'sill', kinds: readonly string[], rule: string
 
 /** "Less than 33 in" is kept by a nanometre less, the unit in which lengths are whole numbers. */
 function allowedBy(rule: string): Need<Spacing> {
+  const inForce = limit(rule)
   return {
+    asks: inForce.asks,
     find: (inputs) => {
-      const found = limit(rule).find(inputs)
+      const found = inForce.find(inputs)
       if (!found.known) return found
       const longest = inputs.limit(rule)?.comparator === 'lessThan' ? found.value - 1 : found.value
       return { ...found, value: { amount: found.value, longest } }

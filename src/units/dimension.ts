@@ -12,6 +12,16 @@ export const baseUnits = {
   moment: 'N.m',
   linearMass: 'kg/m',
   speed: 'm/s',
+  mass: 'kg',
+  volume: 'L',
+  duration: 'h',
+  temperatureDifference: 'K',
+  thermalExpansion: '/K',
+  rainRate: 'mm/h',
+  rainDepth: 'L/m2',
+  flow: 'L/h',
+  openArea: 'mm2/m',
+  unitsPerArea: '/m2',
   count: '1',
   ratio: '1',
 } as const
@@ -29,10 +39,13 @@ const inch_mm = 25.4
 const foot_m = 0.3048
 const poundForce_N = 4.4482216152605
 const pound_kg = 0.45359237
+const gallon_L = 3.785411784
+const cubicFoot_L = (foot_m * 10) ** 3
 
 /**
  * UCUM codes, and beside them the abbreviations the trade writes.
- * Inch, foot, pound and pound-force are exact by definition (NIST SP 811, appendix B).
+ * Inch, foot, pound, pound-force and gallon are exact by definition (NIST SP 811, appendix B).
+ * UCUM has no code for a thousand pounds-force, and none for one part in a degree; those two are the trade's own.
  */
 const units: Readonly<Record<string, Unit>> = {
   'nm': { dimension: 'length', factor: 1 },
@@ -60,10 +73,12 @@ const units: Readonly<Record<string, Unit>> = {
   'kN/m2': { dimension: 'arealLoad', factor: 1_000 },
   'Pa': { dimension: 'arealLoad', factor: 1 },
   '[psi]': { dimension: 'stress', factor: poundForce_N / (inch_mm / 1_000) ** 2 },
+  'ksi': { dimension: 'stress', factor: (1_000 * poundForce_N) / (inch_mm / 1_000) ** 2 },
   'MPa': { dimension: 'stress', factor: 1e6 },
   'GPa': { dimension: 'stress', factor: 1e9 },
   '[lbf_av]': { dimension: 'force', factor: poundForce_N },
   'N': { dimension: 'force', factor: 1 },
+  'kip': { dimension: 'force', factor: 1_000 * poundForce_N },
   'kN': { dimension: 'force', factor: 1_000 },
   '[lbf_av]/[ft_i]': { dimension: 'lineLoad', factor: poundForce_N / foot_m },
   'N/m': { dimension: 'lineLoad', factor: 1 },
@@ -76,6 +91,39 @@ const units: Readonly<Record<string, Unit>> = {
   'kg/m': { dimension: 'linearMass', factor: 1 },
   '[mi_i]/h': { dimension: 'speed', factor: 0.44704 },
   'm/s': { dimension: 'speed', factor: 1 },
+  'km/h': { dimension: 'speed', factor: 1 / 3.6 },
+  'kg': { dimension: 'mass', factor: 1 },
+  '[lb_av]': { dimension: 'mass', factor: pound_kg },
+  'L': { dimension: 'volume', factor: 1 },
+  'mL': { dimension: 'volume', factor: 0.001 },
+  'm3': { dimension: 'volume', factor: 1_000 },
+  '[cft_i]': { dimension: 'volume', factor: cubicFoot_L },
+  '[gal_us]': { dimension: 'volume', factor: gallon_L },
+  'h': { dimension: 'duration', factor: 1 },
+  'min': { dimension: 'duration', factor: 1 / 60 },
+  's': { dimension: 'duration', factor: 1 / 3_600 },
+  'd': { dimension: 'duration', factor: 24 },
+  'K': { dimension: 'temperatureDifference', factor: 1 },
+  'Cel': { dimension: 'temperatureDifference', factor: 1 },
+  '[degF]': { dimension: 'temperatureDifference', factor: 5 / 9 },
+  '/K': { dimension: 'thermalExpansion', factor: 1 },
+  '/[degF]': { dimension: 'thermalExpansion', factor: 9 / 5 },
+  'mm/h': { dimension: 'rainRate', factor: 1 },
+  '[in_i]/h': { dimension: 'rainRate', factor: inch_mm },
+  'L/(m2.h)': { dimension: 'rainRate', factor: 1 },
+  'L/(m2.min)': { dimension: 'rainRate', factor: 60 },
+  '[gal_us]/([ft_i]2.h)': { dimension: 'rainRate', factor: gallon_L / foot_m ** 2 },
+  'L/m2': { dimension: 'rainDepth', factor: 1 },
+  '[gal_us]/[ft_i]2': { dimension: 'rainDepth', factor: gallon_L / foot_m ** 2 },
+  'L/h': { dimension: 'flow', factor: 1 },
+  'L/min': { dimension: 'flow', factor: 60 },
+  'mL/min': { dimension: 'flow', factor: 0.06 },
+  '[gal_us]/h': { dimension: 'flow', factor: gallon_L },
+  'mm2/m': { dimension: 'openArea', factor: 1 },
+  '[in_i]2/[ft_i]': { dimension: 'openArea', factor: inch_mm ** 2 / foot_m },
+  '/m2': { dimension: 'unitsPerArea', factor: 1 },
+  '/[ft_i]2': { dimension: 'unitsPerArea', factor: 1 / foot_m ** 2 },
+  '%': { dimension: 'ratio', factor: 0.01 },
   '1': { dimension: 'count', factor: 1 },
 }
 
@@ -89,6 +137,10 @@ const abbreviations: Readonly<Record<string, string>> = {
   'psf': '[lbf_av]/[ft_i]2', 'lb/ft2': '[lbf_av]/[ft_i]2', 'lbf/ft2': '[lbf_av]/[ft_i]2', 'psi': '[psi]',
   'lbf': '[lbf_av]', 'lb': '[lbf_av]', 'plf': '[lbf_av]/[ft_i]', 'lbf/ft': '[lbf_av]/[ft_i]',
   'lbf ft': '[lbf_av].[ft_i]', 'N m': 'N.m', 'lb/ft': '[lb_av]/[ft_i]', 'mph': '[mi_i]/h',
+  '°f': '[degF]', 'deg f': '[degF]', 'degf': '[degF]', '°c': 'Cel', 'deg c': 'Cel', 'degc': 'Cel', '/°c': '/K', '/°f': '/[degF]', 'per °f': '/[degF]', 'per °c': '/K',
+  'in/h': '[in_i]/h', 'in/hr': '[in_i]/h', 'mm/hr': 'mm/h', 'l/m2h': 'L/(m2.h)', 'l/m2.h': 'L/(m2.h)', 'l/m2 h': 'L/(m2.h)', 'gal/ft2h': '[gal_us]/([ft_i]2.h)', 'gal/ft2.h': '[gal_us]/([ft_i]2.h)',
+  'gal/ft2': '[gal_us]/[ft_i]2', 'l/m2': 'L/m2', 'l': 'L', 'liter': 'L', 'liters': 'L', 'ft3': '[cft_i]', 'cu ft': '[cft_i]', 'gal': '[gal_us]', 'ml': 'mL', 'l/h': 'L/h', 'l/min': 'L/min', 'ml/min': 'mL/min', 'gal/h': '[gal_us]/h',
+  '/ft2': '/[ft_i]2', 'lbm': '[lb_av]', 'hour': 'h', 'hours': 'h', 'minutes': 'min', 'day': 'd', 'days': 'd', 'percent': '%', 'in2/ft': '[in_i]2/[ft_i]',
 }
 
 /**

@@ -12,6 +12,8 @@ export const required: readonly string[] = ['opening.kind', 'opening.width', 'op
 /** What a person would measure in: the step, exact in binary, and its unit. */
 const steps: Partial<Readonly<Record<Dimension, readonly [step: number, unit: string]>>> = {
   length: [1 / 16, ' in'], angle: [1, ' deg'], area: [1 / 4, ' sq ft'], arealLoad: [1, ' psf'], speed: [1, ' mph'],
+  stress: [50, ' psi'], force: [10, ' lbf'], lineLoad: [1, ' lbf/ft'], moment: [10, ' lbf ft'], momentOfInertia: [1 / 4, ' in4'],
+  temperatureDifference: [1, ' K'], rainRate: [1, ' mm/h'], rainDepth: [1, ' L/m2'], ratio: [1, ' %'],
 }
 
 /** Openings with any of the known facts, each with any believable value, known at both ends, at one or at none. */

@@ -252,7 +252,7 @@ describe('a computed quantity', () => {
   const ratio = resolvedRule({ check: { quantity: 'test.ratio', comparator: 'notMoreThan' } }, amount('1'))
   const result = (over: Partial<QuantityResult>): QuantityResult => ({
     id: 'test.ratio', title: 'A ratio', part: 'head', dimension: 'ratio', status: 'computed', value: 0.8, text: '0.8', formula: '', inputs: [{ name: 'width', from: 'opening.width', text: '48 in' }],
-    steps: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null, ...over,
+    steps: [], tables: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null, ...over,
   })
   const withResult = (over: Partial<QuantityResult>) => judged(ratio, {}, { quantities: new Map([['test.ratio', result(over)]]) })
 

@@ -97,7 +97,7 @@ function takenAsComputed(id: string, text: string): QuantityResult {
   const value: QuantityValue = /^[-\d.]/.test(text) ? amount(text) : text
   return {
     id, title: id, part: 'head', dimension: null, status: 'computed', value, text, formula: 'given by the test',
-    inputs: [], steps: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null,
+    inputs: [], steps: [], tables: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null,
   }
 }
 

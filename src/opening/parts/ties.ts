@@ -14,6 +14,7 @@ export const ties = z
     areaPerTie: quantity('area', 'Wall area per tie', { help: 'Greatest area that one tie serves; worked out from the spacings when left out.', ...rising, between: ['0.05 ft2', '100 ft2'] }),
     distanceFromOpening: length('Ties from the opening', { help: 'Greatest distance from the edge of the opening to the ties beside it.', ...rising, between: ['0 in', '20 ft'] }),
     perimeterSpacing: length('Tie spacing around the opening', { help: 'Greatest distance between the ties that go round the opening.', ...rising, between: ['1 in', '20 ft'] }),
+    capacity: quantity('force', 'Allowable load of one tie', { help: 'In and out of the wall, as its maker states it or as tested, with the safety factor taken off.', from: 'submittalsAndMockUp', between: ['1 lbf', '5000 lbf'] }),
     embedment: length('Tie embedment', { help: 'Length of tie in the bed joint.', ...rising, between: ['0 in', '12 in'] }),
     faceCover: length('Mortar cover at the face', { help: 'From the end of the tie to the outside face.', ...rising, between: ['0 in', '12 in'] }),
     fastenerFromBend: length('Fastener from the bend', { help: 'Of corrugated and sheet-metal ties.', ...rising, between: ['0 in', '6 in'] }),

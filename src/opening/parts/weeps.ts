@@ -11,6 +11,7 @@ export function weeps(id: string, place: string, from: HoldPoint) {
       }),
       spacing: length(`Weep spacing at the ${place}`, { help: 'Greatest distance between two weeps, center to center.', from, between: ['1 in', '40 ft'] }),
       diameter: length(`Weep size at the ${place}`, { help: 'Least clear diameter or joint width.', from, between: ['0 in', '4 in'] }),
+      openHeight: length(`Height of an open weep at the ${place}`, { help: 'Of an open head joint or vent; the whole course when left out.', from, between: ['0 in', '24 in'] }),
       count: count(`Number of weeps at the ${place}`, { help: 'Counted over this opening.', from, between: ['0', '400'] }),
       onFlashing: flag(`Weeps on the flashing at the ${place}`, { help: 'True when the weep sits directly on the flashing, not a course above.', from }),
       open: flag(`Weeps open at the ${place}`, { help: 'False when mortar, paint or sealant closes any of them.', from }),
