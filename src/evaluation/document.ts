@@ -96,7 +96,7 @@ export const computedQuantity = z
     id: text,
     title: text,
     part,
-    status: z.enum(['computed', 'notDetermined']).meta({ id: 'QuantityStatus' }),
+    status: z.enum(['computed', 'notDetermined', 'notApplicable']).meta({ id: 'QuantityStatus', description: 'An evaluation leaves out what does not apply.' }),
     value: text.nullable(),
     inchPound: text.nullable(),
     si: text.nullable(),

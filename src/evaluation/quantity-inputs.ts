@@ -8,10 +8,10 @@ import type { Source } from '../quantities/source.ts'
 import { readQuantity, type Quantity } from '../units/quantity.ts'
 
 /** What quantities may compute from: this opening, the limits of this rule set, and the figures of the catalog. */
-export function quantityInputs(opening: Opening, ruleSet: RuleSet, catalog: Catalog): Omit<Inputs, 'quantity'> {
+export function quantityInputs({ facts }: Pick<Opening, 'facts'>, ruleSet: Pick<RuleSet, 'rules'>, catalog: Catalog): Omit<Inputs, 'quantity'> {
   const rules = new Map(ruleSet.rules.map((resolved) => [resolved.rule.rule, resolved]))
   return {
-    fact: (path) => opening.facts.get(path),
+    fact: (path) => facts.get(path),
     limit: (rule) => limitOf(rules.get(rule), catalog),
     parameter: (id) => {
       const parameter = catalog.parameters.get(id)

@@ -12,7 +12,7 @@ export function quantityEntry(result: QuantityResult, { structural, indicative }
     id,
     title,
     part,
-    status: result.status === 'computed' ? 'computed' : 'notDetermined',
+    status: result.status,
     value: texts[system] ?? (typeof value === 'object' ? null : String(value)),
     ...texts,
     amount: typeof value === 'number' ? value : null,

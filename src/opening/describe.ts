@@ -1,10 +1,11 @@
+import type { z } from 'zod'
 import { readLength } from '../units/length-text.ts'
 import { derive } from './derive.ts'
 import type { FactDefinition } from './fact.ts'
 import { facts } from './facts.ts'
 import type { Opening, Readings } from './opening.ts'
 import { pointerOf, type Checked, type Problem } from './problem.ts'
-import { openingSchema, type OpeningInput } from './schema.ts'
+import { openingSchema, partialOpeningSchema, type OpeningInput } from './schema.ts'
 import { settleValue, type Defaults, type SettleCode } from './settle.ts'
 import { shapeProblems, type ShapeCode } from './shape-problems.ts'
 
@@ -12,8 +13,17 @@ export type DescriptionCode = ShapeCode | SettleCode
 
 /** Reads an opening description: its shape, then every length and amount. Answers every problem at once. */
 export function describeOpening(document: unknown): Checked<Opening, DescriptionCode> {
-  const parsed = openingSchema.safeParse(document, { reportInput: true })
-  const shape = parsed.success ? [] : shapeProblems(openingSchema, parsed.error)
+  return describe(openingSchema, document)
+}
+
+/** Reads as much of a description as there is: for a single quantity, nothing has to be given. */
+export function describePart(document: unknown): Checked<Opening, DescriptionCode> {
+  return describe(partialOpeningSchema, document)
+}
+
+function describe(schema: z.ZodType, document: unknown): Checked<Opening, DescriptionCode> {
+  const parsed = schema.safeParse(document, { reportInput: true })
+  const shape = parsed.success ? [] : shapeProblems(schema, parsed.error)
   const { opening, problems } = settle(document, shape)
   return shape.length + problems.length > 0 ? { ok: false, problems: [...shape, ...problems] } : { ok: true, value: opening }
 }

@@ -33,4 +33,11 @@ export const openingSchema = z
   })
   .meta({ id: 'OpeningInput', title: 'Opening description' })
 
+const { kind, width, height } = geometry.shape
+
+/** As much of a description as one quantity needs: not even kind, width and height have to be given. */
+export const partialOpeningSchema = openingSchema
+  .extend({ opening: geometry.extend({ kind: kind.nullish(), width: width.nullish(), height: height.nullish() }).meta({ id: 'PartialGeometryInput', title: 'Opening' }).nullish() })
+  .meta({ id: 'PartialOpeningInput', title: 'Part of an opening description' })
+
 export type OpeningInput = z.input<typeof openingSchema>

@@ -10,12 +10,15 @@ import { listPublications, readPublication } from './publications.ts'
 import { readRule } from './read-rule.ts'
 import { listReleases } from './releases.ts'
 import { keepEvaluation, serveEvaluation } from './serve-evaluation.ts'
+import { computeQuantities } from './compute-quantities.ts'
+import { listQuantities, readQuantity } from './quantities.ts'
 import { createToken, listTokens, revokeToken } from './tokens.ts'
 
 /** Everything the service does. */
 export const operations = {
   evaluateOpening: serveEvaluation, keepEvaluation, readEvaluation, reproduceEvaluation,
   listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases,
+  listQuantities, readQuantity, computeQuantities,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
   createToken, listTokens, revokeToken,
 } as const

@@ -2,10 +2,18 @@ import type { QuantityDefinition } from './define.ts'
 import type { Inputs } from './inputs.ts'
 import type { QuantityResult } from './result.ts'
 
-/** Computes every quantity once, each after those it builds on. A circle among them is a fault of ours and throws. */
+/** Computes every quantity once, each after those it builds on. */
 export function computeQuantities(definitions: readonly QuantityDefinition[], inputs: Omit<Inputs, 'quantity'>): ReadonlyMap<string, QuantityResult> {
+  return computeSome(definitions, definitions.map(({ id }) => id), inputs)
+}
+
+/**
+ * Computes some quantities and those they build on, in the order in which they were needed. What is taken as known is not computed.
+ * A circle among them is a fault of ours and throws.
+ */
+export function computeSome(definitions: readonly QuantityDefinition[], wanted: readonly string[], inputs: Omit<Inputs, 'quantity'>, taken: ReadonlyMap<string, QuantityResult> = new Map()): ReadonlyMap<string, QuantityResult> {
   const byId = new Map(definitions.map((definition) => [definition.id, definition]))
-  const results = new Map<string, QuantityResult>()
+  const results = new Map(taken)
   const open = new Set<string>()
   const compute = (id: string): QuantityResult | undefined => {
     const definition = byId.get(id)
@@ -17,5 +25,6 @@ export function computeQuantities(definitions: readonly QuantityDefinition[], in
     results.set(id, result)
     return result
   }
-  return new Map(definitions.flatMap(({ id }) => { const result = compute(id); return result ? [[id, result] as const] : [] }))
+  for (const id of wanted) compute(id)
+  return results
 }

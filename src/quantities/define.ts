@@ -24,6 +24,8 @@ export interface QuantityDefinition {
   readonly indicative: boolean
   /** True where an evaluation leaves it out while facts are missing: not every opening is described for it. */
   readonly onlyWhenKnown: boolean
+  /** What a text may be, where only some are possible. */
+  readonly choices?: readonly string[]
   readonly sources: readonly Source[]
   /** Everything it may ask for, in the words of `from`. */
   readonly asks: readonly string[]
@@ -41,6 +43,7 @@ interface Definition<T extends object> {
   readonly structural?: true
   readonly indicative?: true
   readonly onlyWhenKnown?: true
+  readonly choices?: readonly string[]
   /** Published source of the formula itself; figures bring their own. */
   readonly sources?: readonly Source[]
   /** Asked first: where it answers false the quantity does not apply, whatever else is known. */
@@ -51,9 +54,9 @@ interface Definition<T extends object> {
 
 /** Declares a quantity: what it needs, and the formula. Inputs, assumptions, sources and gaps are gathered here. */
 export function defineQuantity<T extends object>(definition: Definition<T>): QuantityDefinition {
-  const { id, title, part, dimension, formula, structural = false, indicative = false, onlyWhenKnown = false, sources = [], appliesTo, needs } = definition
+  const { id, title, part, dimension, formula, structural = false, indicative = false, onlyWhenKnown = false, choices, sources = [], appliesTo, needs } = definition
   return {
-    id, title, part, dimension, formula, structural, indicative, onlyWhenKnown, sources,
+    id, title, part, dimension, formula, structural, indicative, onlyWhenKnown, sources, ...(choices ? { choices } : {}),
     asks: asksOf(...(appliesTo ? [appliesTo] : []), ...Object.values<Need<unknown>>(needs)),
     evaluate: (inputs) => evaluate(definition, inputs),
   }
@@ -61,7 +64,7 @@ export function defineQuantity<T extends object>(definition: Definition<T>): Qua
 
 function evaluate<T extends object>(definition: Definition<T>, inputs: Inputs): QuantityResult {
   const applies = definition.appliesTo?.find(inputs)
-  if (applies?.known && !applies.value) return blank(definition, { status: 'notApplicable' })
+  if (applies?.known && !applies.value) return blank(definition, { status: 'notApplicable', why: `It does not apply where ${applies.used.map(({ from, text }) => `${from} is ${text}`).join(' and ')}.` })
   const found = Object.entries<Need<unknown>>(definition.needs).map(([name, need]) => [name, need.find(inputs)] as const)
   const unknown = [applies, ...found.map(([, need]) => need)].filter((need) => need?.known === false)
   if (unknown.length > 0) return undetermined(definition, unknown, gathered(definition, found))
@@ -70,7 +73,7 @@ function evaluate<T extends object>(definition: Definition<T>, inputs: Inputs): 
 }
 
 function undetermined<T extends object>(definition: Definition<T>, unknown: readonly Unknown[], known: Partial<QuantityResult>): QuantityResult {
-  if (unknown.some(({ because }) => because?.status === 'notApplicable')) return blank(definition, { status: 'notApplicable' })
+  if (unknown.some(({ because }) => because?.status === 'notApplicable')) return blank(definition, { status: 'notApplicable', why: unknown.find(({ because }) => because?.why)?.because?.why ?? null })
   const missing = [...new Set(unknown.flatMap((need) => need.missing))]
   const because = unknown.find((need) => need.because)?.because
   return blank(definition, { ...known, missing, reason: missing.length > 0 ? 'missing' : (because?.reason ?? 'missing'), why: because?.why ?? null })

@@ -68,6 +68,7 @@ export const lintelArching = defineQuantity({
   title: 'Arching of the brick above',
   part: 'head',
   dimension: null,
+  choices: [arches, doesNotArch],
   structural: true,
   formula: 'overlapping bond, height above ≥ half the effective span × tan(triangle angle) + cover, enough bearing and masonry at both ends, no movement joint, no other load',
   sources: [
