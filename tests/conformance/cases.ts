@@ -126,7 +126,41 @@ const single: readonly Case[] = [
   { operation: 'readPublication', input: { publication: 'x'.repeat(201) }, expect: 'invalidInput', errors: ['outOfRange /publication'] },
 ]
 
-export const cases: readonly Case[] = [...evaluations, ...lists, ...single]
+/** A lintel sized by itself: what an estimator knows, and nothing of the wall. */
+const lintelAlone = [
+  { from: 'opening.width', value: '6 ft' }, { from: 'head.support.kind', value: 'looseSteelAngle' }, { from: 'head.support.bearing', value: ['4 in', '102 mm'] },
+  { from: 'quantity lintel.arching', value: 'arches' }, { from: 'wall.loadAbove', value: false },
+] as const
+
+const computations: readonly Case[] = [
+  { operation: 'listQuantities', input: { part: 'sill', first: 2 }, expect: { items: [{ part: 'sill' }, { part: 'sill' }] } },
+  { operation: 'listQuantities', input: { after: 'no-cursor' }, expect: 'invalidInput', errors: ['notAllowed /after'] },
+  { operation: 'readQuantity', input: { quantity: 'lintel.length' }, expect: { quantity: 'lintel.length', unit: 'nm', asks: [{ from: 'head.support.kind', kind: 'fact' }, { from: 'opening.width', kind: 'fact' }, { from: 'rule lintel.bearing-length', kind: 'rule' }] } },
+  { operation: 'readQuantity', input: { quantity: 'lintel.no-such-quantity' }, expect: 'notFound', errors: ['notFound '] },
+  { operation: 'computeQuantities', input: { quantities: ['lintel.effective-span', 'lintel.length'], given: lintelAlone, ...city }, expect: { jurisdiction: city.jurisdiction, asOf: city.asOf, quantities: [{ id: 'lintel.length', status: 'computed' }, { id: 'lintel.effective-span', status: 'computed' }] } },
+  { operation: 'computeQuantities', input: { quantities: ['lintel.length'], given: lintelAlone }, expect: { jurisdiction: null, asOf: null, quantities: [{ status: 'notDetermined', missing: ['rule lintel.bearing-length'] }] } },
+  { operation: 'computeQuantities', input: { quantities: ['sill.drop'], lengthUnit: 'mm', opening: { sill: { slope: '15 deg' } }, given: [{ from: 'sill.depth', value: 100 }] }, expect: { quantities: [{ id: 'sill.drop', status: 'computed' }] } },
+  { operation: 'computeQuantities', input: { quantities: ['lintel.length'], opening: { head: { support: { kind: 'shelfAngle' } } } }, expect: { quantities: [{ status: 'notApplicable', why: 'It does not apply where head.support.kind is shelfAngle.' }] } },
+  {
+    operation: 'computeQuantities',
+    input: {
+      quantities: ['lintel.lenght'], opening: { wall: { airSpace: 'two' } },
+      given: [
+        { from: 'opening.widht', value: '6 ft' }, { from: 'opening.width', value: '6' }, { from: 'rule lintel.bearing-length', value: '4 psf' }, { from: 'parameter steel.elastic-modulus', value: 'stiff' },
+        { from: 'quantity lintel.arching', value: 'yes' }, { from: 'head.support.bearing', value: ['4 in', 'x'] }, { from: 'opening.height', value: '5 ft' }, { from: 'opening.height', value: '6 ft' }, { from: 'table steel.angle-sections', value: 1 },
+      ],
+    },
+    expect: 'invalidInput',
+    errors: [
+      'notFound /quantities/0', 'unreadable /opening/wall/airSpace', 'unknownInput /given/0/from', 'unitMissing /given/1/value', 'unitMismatch /given/2/value', 'unreadable /given/3/value',
+      'notAllowed /given/4/value', 'unreadable /given/5/value/1', 'saidTwice /given/7/from', 'unknownInput /given/8/from',
+    ],
+  },
+  { operation: 'computeQuantities', input: { quantities: ['lintel.length'], jurisdiction: 'nowhere' }, expect: 'unknownJurisdiction', errors: ['unknownJurisdiction /jurisdiction'] },
+  { operation: 'computeQuantities', input: { quantities: [] }, expect: 'invalidInput', errors: ['outOfRange /quantities'] },
+]
+
+export const cases: readonly Case[] = [...evaluations, ...lists, ...single, ...computations]
 
 export function nameOf({ operation, input, expect, catalog }: Case, index: number): string {
   const shown = 'opening' in input ? { ...input, opening: (input['opening'] as { reference?: string }).reference?.slice(0, 40) ?? '…' } : input

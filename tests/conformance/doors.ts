@@ -11,6 +11,7 @@ export const fields = {
   evaluateOpening: 'evaluation', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
   listPublications: 'publications', readPublication: 'publication', listFacts: 'facts', listHoldPoints: 'holdPoints',
   listAmendments: 'amendments', listReleases: 'releases',
+  listQuantities: 'quantities', readQuantity: 'quantity', computeQuantities: 'computation',
 } as const satisfies Partial<Record<keyof typeof operations, string>>
 
 export type OperationName = keyof typeof fields
