@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util'
 import type { Catalog } from '../catalog/catalog.ts'
 import { loadCatalog } from '../store/load-catalog.ts'
 import { checkCatalogFolder } from './check-catalog.ts'
+import { computeQuantity } from './compute-quantity.ts'
 import { createTokenInStore } from './create-token.ts'
 import { evaluateFile } from './evaluate-file.ts'
 import { explainRule } from './explain-rule.ts'
@@ -12,6 +13,7 @@ export const usage = `Usage:
   npm run wythe -- evaluate <opening.yaml> --jurisdiction us-xa-101-2400000 [--as-of 2026-03-01] [--hold-point headFlashing] [--json]
   npm run wythe -- evaluate <opening.yaml> --edition irc-2021
   npm run wythe -- explain <rule> [--jurisdiction us-xa-101-2400000] [--as-of 2026-03-01] [--edition irc-2021]
+  npm run wythe -- compute <quantity> ["opening.width=6 ft"]… [--jurisdiction us-xa-101-2400000] [--as-of 2026-03-01] [--edition irc-2021] [--json]
   npm run wythe -- check-catalog [folder]
   npm run wythe -- release-differences <release> [release] [--json]
   npm run wythe -- cut-release <release> [--note <text>]
@@ -44,6 +46,8 @@ const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
     evaluateFile(file, { asOf, holdPoint, jurisdiction, edition, publication, json }, catalog))],
   ['explain', withCatalog(async (rule, { 'as-of': asOf, jurisdiction, edition, publication }, catalog) =>
     explainRule(rule, { asOf, jurisdiction, edition, publication }, catalog))],
+  ['compute', withCatalog(async (quantity, { 'as-of': asOf, jurisdiction, edition, publication, json }, catalog, given) =>
+    computeQuantity(quantity, given, { asOf, jurisdiction, edition, publication, json }, catalog))],
   ['check-catalog', ([folder], { catalog }) => checkCatalogFolder(folder ?? catalog)],
   ['cut-release', async ([release], { catalog, note }) => (release === undefined ? misused : cut(catalog, release, note))],
   ['verify-release', async ([release], { catalog, all, 'public-key': key }) => (all && release !== undefined ? misused : verify(catalog, release, key))],
@@ -63,10 +67,10 @@ export async function runCommand(args: readonly string[]): Promise<CommandResult
   }
 }
 
-function withCatalog(run: (subject: string, options: Options, catalog: Catalog) => Promise<CommandResult>): Command {
-  return async ([subject], options) => {
+function withCatalog(run: (subject: string, options: Options, catalog: Catalog, others: readonly string[]) => Promise<CommandResult>): Command {
+  return async ([subject, ...others], options) => {
     if (subject === undefined) return misused
     const loaded = await loadCatalog(options.catalog)
-    return loaded.ok ? run(subject, options, loaded.catalog) : checkCatalogFolder(options.catalog)
+    return loaded.ok ? run(subject, options, loaded.catalog, others) : checkCatalogFolder(options.catalog)
   }
 }
