@@ -5,6 +5,7 @@ import type { Records } from '../../src/store/records.ts'
 import { countCalls, keepsTheContract, later, until } from './contract.ts'
 import { startPostgres, type PostgresServer } from './postgres-server.ts'
 import { adoptInTurn, adoption, draft } from './samples.ts'
+import { keepsTheJournal } from './journal-contract.ts'
 import { isShared } from './shared.ts'
 
 const dataDir = '/not/used'
@@ -15,6 +16,8 @@ afterAll(() => server.end())
 const freshPlace = async (): Promise<{ databaseUrl: string; dataDir: string }> => ({ databaseUrl: await server.freshDatabase(), dataDir })
 
 describe('PostgreSQL', () => keepsTheContract(freshPlace))
+
+describe('the journal in PostgreSQL', () => keepsTheJournal(freshPlace))
 
 describe('PostgreSQL among processes', () => isShared(freshPlace))
 

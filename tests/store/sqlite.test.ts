@@ -8,6 +8,7 @@ import type { Records } from '../../src/store/records.ts'
 import { openFile } from '../../src/store/sql/open-sqlite.ts'
 import { keepsTheContract, later } from './contract.ts'
 import { adoptInTurn, adoption, draft } from './samples.ts'
+import { keepsTheJournal } from './journal-contract.ts'
 import { isShared } from './shared.ts'
 
 let root = ''
@@ -20,6 +21,8 @@ const freshPlace = async (): Promise<{ dataDir: string }> => ({ dataDir: join(ro
 describe('SQLite in a file', () => keepsTheContract(freshPlace))
 
 describe('SQLite in memory', () => keepsTheContract(async () => ({ dataDir: ':memory:' })))
+
+describe('the journal in SQLite', () => keepsTheJournal(freshPlace))
 
 describe('SQLite among processes', () => isShared(freshPlace))
 

@@ -4,7 +4,36 @@ export interface Schema {
   adoptedAmendments: AdoptionRow
   keptEvaluations: EvaluationRow
   tokens: TokenRow
+  projects: ProjectRow
+  entries: EntryRow
   appliedMigrations: { name: string; appliedAt: string }
+}
+
+export interface ProjectRow {
+  id: string
+  title: string
+  jurisdiction: string | null
+  asOf: string
+  edition: string | null
+  publication: string | null
+  version: string
+  createdAt: string
+  changedAt: string
+  lastSequence: number
+  lastChain: string
+}
+
+export interface EntryRow {
+  id: string
+  project: string
+  sequence: number
+  opening: string
+  kind: string
+  body: string
+  digest: string
+  chain: string
+  receivedAt: string
+  receivedBy: string
 }
 
 export interface DraftRow {

@@ -5,6 +5,8 @@ import type { AdoptionWatch } from './adoption-watch.ts'
 import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './drafts.ts'
 import { keepEvaluation, listEvaluations, readEvaluation } from './evaluations.ts'
 import type { Db, Flavor } from './flavor.ts'
+import { appendEntries, readEntries } from './journal.ts'
+import { changeProject, createProject, listProjects, readProject } from './projects.ts'
 import { createToken, findToken, listTokens, revokeToken } from './tokens.ts'
 
 /** Records over either database. */
@@ -26,6 +28,13 @@ export function sqlRecords(db: Db, flavor: Flavor, watch: AdoptionWatch): Record
     keepEvaluation: (evaluation) => keepEvaluation(db, evaluation),
     readEvaluation: (id) => readEvaluation(db, id),
     listEvaluations: (jurisdictions, after, first) => listEvaluations(db, flavor, jurisdictions, after, first),
+
+    createProject: (project) => createProject(db, project),
+    readProject: (id) => readProject(db, id),
+    listProjects: (ids, after, first) => listProjects(db, flavor, ids, after, first),
+    changeProject: (id, seenVersion, next) => changeProject(db, id, seenVersion, next),
+    appendEntries: (project, entries, received) => appendEntries(db, flavor, project, entries, received),
+    readEntries: (project, opening, afterSequence, first) => readEntries(db, project, opening, afterSequence, first),
 
     createToken: (token) => createToken(db, token),
     findToken: (secretHash) => findToken(db, secretHash),

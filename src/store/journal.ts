@@ -1,0 +1,78 @@
+import { digestOf, digestOfText } from '../catalog/digest.ts'
+
+/** A building whose openings are recorded, with the place and date that its permit fixes. */
+export interface Project {
+  readonly id: string
+  readonly title: string
+  readonly jurisdiction: string | null
+  /** The permit application date, which selects the rules. */
+  readonly asOf: string
+  readonly edition: string | null
+  readonly publication: string | null
+  /** Changes with the content; a change has to name it. */
+  readonly version: string
+  readonly createdAt: string
+  readonly changedAt: string
+}
+
+/** One thing that was put on record, before it has its place in the journal. The id is the client's, so that the same thing sent twice is one. */
+export interface NewEntry {
+  readonly id: string
+  readonly opening: string
+  readonly kind: string
+  readonly body: unknown
+  /** SHA-256 over what the client sent: the same thing sent again has the same. */
+  readonly digest: string
+}
+
+/** An entry in its place. Entries are numbered without a gap for each project, and each is chained to the one before. */
+export interface Entry extends NewEntry {
+  readonly project: string
+  readonly sequence: number
+  /** SHA-256 over the chain before, this digest and the body: nothing can be changed, taken out or put in between without breaking it. */
+  readonly chain: string
+  readonly receivedAt: string
+  /** The id of the token that sent it. */
+  readonly receivedBy: string
+}
+
+/** What became of one entry: put on record now, on record already, or refused because another entry has its id. */
+export type Appended =
+  | { readonly outcome: 'recorded'; readonly entry: Entry }
+  | { readonly outcome: 'alreadyRecorded'; readonly entry: Entry }
+  | { readonly outcome: 'idTaken' }
+
+export interface Received {
+  readonly receivedAt: string
+  readonly receivedBy: string
+}
+
+export type ProjectChange = { readonly ok: true; readonly project: Project } | { readonly ok: false; readonly reason: 'absent' | 'stale' }
+
+/** The chain before the first entry. */
+export const chainStart = 'sha256:'
+
+/** The chain after an entry. */
+export function linkOf(chain: string, { digest, body }: Pick<NewEntry, 'digest' | 'body'>): string {
+  return digestOfText(`${chain}\n${digest}\n${digestOf(body)}`)
+}
+
+/** The sequence of the first entry at which the chain from `chain` on is broken; undefined when it holds. */
+export function brokenLink(entries: readonly Entry[], chain: string): number | undefined {
+  const links = entries.map((entry, index) => linkOf(entries[index - 1]?.chain ?? chain, entry))
+  return entries.find((entry, index) => entry.chain !== links[index])?.sequence
+}
+
+/** Projects and what was recorded on them: nothing in a journal is ever changed or deleted. */
+export interface Journal {
+  /** False when the id is taken. */
+  createProject(project: Project): Promise<boolean>
+  readProject(id: string): Promise<Project | undefined>
+  listProjects(ids: readonly string[] | null, after: string | null, first: number): Promise<{ readonly items: readonly Project[]; readonly next: string | null }>
+  changeProject(id: string, seenVersion: string, next: Project): Promise<ProjectChange>
+
+  /** Appends entries in the order given, all or none. Undefined when there is no such project. */
+  appendEntries(project: string, entries: readonly NewEntry[], received: Received): Promise<readonly Appended[] | undefined>
+  /** Entries of a project, or of one opening, after a sequence, in order. */
+  readEntries(project: string, opening: string | null, afterSequence: number, first: number): Promise<readonly Entry[]>
+}
