@@ -90,10 +90,11 @@ function identityOf(design: Design['description']): Readonly<Record<string, unkn
 }
 
 function recordedOf<K extends EntryKind>({ id, sequence, body }: RecordedEntry, kind: K): Recorded<K> {
-  const { at, by, note, evidence, ...held } = body as UnreadEntry
-  const what = held[kind]
-  if (!what) throw new Error(`entry ${id} is a ${kind} without one`)
-  return { entry: id, sequence, at, by, note: note ?? null, evidence: evidence ?? [], held: what }
+  const entry = body as UnreadEntry
+  const { at, by, note, evidence } = entry
+  const held: UnreadEntry[K] = entry[kind]
+  if (!held) throw new Error(`entry ${id} is a ${kind} without one`)
+  return { entry: id, sequence, at, by, note: note ?? null, evidence: evidence ?? [], held }
 }
 
 function latestOf(points: readonly HoldPoint[]): HoldPoint | null {
