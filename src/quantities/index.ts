@@ -1,8 +1,11 @@
 import { barrierCourses, barrierLapLength } from './barrier-courses.ts'
 import { coursesToHead, rowlocksInSill } from './coursing.ts'
+import { coursesToSill, headNearest, openingHeightNearest, sillNearest } from './coursing-heights.ts'
+import { widthNearest } from './coursing-widths.ts'
 import type { QuantityDefinition } from './define.ts'
 import { headFlashingGirth } from './head-flashing-girth.ts'
 import { headCutLength, headPanLength } from './head-flashing-pan.ts'
+import { headUnits } from './head-units.ts'
 import { lintelArching } from './lintel-arching.ts'
 import { lintelBearingStress, lintelBearingStressPeak } from './lintel-bearing-stress.ts'
 import { lintelBendingMoment, lintelBendingStress, lintelBendingStressRatio, lintelSectionModulusNeeded } from './lintel-bending-stress.ts'
@@ -14,12 +17,17 @@ import { lintelLightestAngle } from './lintel-lightest-angle.ts'
 import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from './lintel-load.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
+import { netArea, wallArea } from './takeoff-area.ts'
+import { bricksNet, bricksOrder, bricksPerArea } from './takeoff-bricks.ts'
+import { mortarNet, mortarOrder, mortarPerThousand } from './takeoff-mortar.ts'
+import { openingDeduction, returnBricks } from './takeoff-opening.ts'
+import { backerRod, sealantLength } from './takeoff-sealant.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
 import { headWeepCount, headWeepCountByCode, headWeepPositions, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
 
 /** Every quantity, in the order in which an evaluation shows them. */
 export const quantities: readonly QuantityDefinition[] = [
-  coursesToHead,
+  coursesToHead, openingHeightNearest, widthNearest, coursesToSill, sillNearest, headNearest, headUnits,
   lintelLength, lintelEffectiveSpan, lintelHorizontalLeg, lintelThickness, lintelBrickOverhang,
   lintelArching, lintelBrickLoad, lintelLoadWithoutArching, lintelLoad,
   lintelBendingMoment, lintelSectionModulusNeeded, lintelBendingStress, lintelBendingStressRatio,
@@ -30,4 +38,6 @@ export const quantities: readonly QuantityDefinition[] = [
   sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,
   tiesAroundOpening, tieSpacingAllowed,
   barrierCourses, barrierLapLength,
+  bricksPerArea, openingDeduction, returnBricks, wallArea, netArea, bricksNet, bricksOrder, mortarPerThousand, mortarNet, mortarOrder,
+  sealantLength, backerRod,
 ]

@@ -1,6 +1,6 @@
-import { taken } from './choose.ts'
-import { brick, type Brick } from './brick-unit.ts'
-import { combined, fact, optional, orElse, type Need } from './need.ts'
+import { brick, brickThickness, type Brick } from './brick-unit.ts'
+import { taken, whether } from './choose.ts'
+import { choiceIs, combined, fact, orElse, type Need } from './need.ts'
 
 /** Distances from one head joint to the next, repeating along a course; none where the course has no regular joints. */
 export type Pitches = readonly number[]
@@ -17,10 +17,10 @@ export const headPitches: Need<Pitches> = combined({ brick, course, bond }, ({ b
 
 /** In the course that is the sill; a slab or a metal sill has no head joints to go by. */
 export const sillPitches: Need<Pitches> = combined(
-  { brick, kind: fact.choice('sill.kind'), thickness: optional(fact.amount('wall.veneer.thickness')) },
-  ({ brick, kind, thickness }) => {
+  { brick, kind: fact.choice('sill.kind'), header: whether(choiceIs('sill.kind', 'brickHeader'), brickThickness, taken(0)) },
+  ({ brick, kind, header }) => {
     if (kind === 'brickRowlock') return [onEdge(brick)]
-    return kind === 'brickHeader' ? [(thickness ?? brick.thickness) + brick.joint] : []
+    return kind === 'brickHeader' ? [header + brick.joint] : []
   },
 )
 

@@ -3,9 +3,9 @@ import { millimetres, nanometresOf } from '../units/length.ts'
 import { brick, coursesIn } from './brick-unit.ts'
 import { defineQuantity } from './define.ts'
 import { combined, fact, limit, optional, orElse, parameter } from './need.ts'
+import { doorKinds } from './opening-outline.ts'
 import { tieArea } from './tie-area.ts'
 
-const doors: readonly string[] = ['door', 'slidingDoor', 'garageDoor']
 const courseHeight = optional(combined({ brick }, ({ brick }) => brick.course))
 
 const isLarge = combined(
@@ -28,7 +28,7 @@ export const tiesAroundOpening = defineQuantity({
   compute: ({ kind, width, height, spacing, distance, course }) => {
     const inBedJoints = course === undefined || course > spacing ? spacing : coursesIn(spacing, course) * course
     const [jamb, across] = [along(height, inBedJoints), along(width, spacing)]
-    const flat = doors.includes(kind) ? 1 : 2
+    const flat = doorKinds.includes(kind) ? 1 : 2
     return {
       value: 2 * jamb + flat * across,
       steps: [
