@@ -80,6 +80,18 @@ export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T>
   }
 }
 
+/** One or the other, as the condition has it; only the one that counts is asked for. */
+export function eitherOf<T>(condition: Need<boolean>, whereTrue: Need<T>, whereFalse: Need<T>): Need<T> {
+  return {
+    asks: asksOf(condition, whereTrue, whereFalse),
+    find: (inputs) => {
+      const holds = condition.find(inputs)
+      if (!holds.known) return holds
+      return alsoUsing(holds, (holds.value ? whereTrue : whereFalse).find(inputs))
+    },
+  }
+}
+
 /** Not known where it is 0 or less: a rule that asks for "more than 0" gives no length to go by. */
 export function positive(wanted: Need<number>): Need<number> {
   return {

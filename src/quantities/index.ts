@@ -7,14 +7,25 @@ import { headFlashingGirth } from './head-flashing-girth.ts'
 import { headCutLength, headPanLength } from './head-flashing-pan.ts'
 import { headUnits } from './head-units.ts'
 import { lintelArching } from './lintel-arching.ts'
+import { lintelBearingLengthNeeded, lintelBearingStressAllowed, lintelBearingStressRatio } from './lintel-bearing-check.ts'
 import { lintelBearingStress, lintelBearingStressPeak } from './lintel-bearing-stress.ts'
 import { lintelBendingMoment, lintelBendingStress, lintelBendingStressRatio, lintelSectionModulusNeeded } from './lintel-bending-stress.ts'
 import { lintelDeflection, lintelDeflectionLimit, lintelDeflectionRatio } from './lintel-deflection.ts'
 import { lintelEffectiveSpan } from './lintel-effective-span.ts'
+import { lintelEndGap, lintelThermalMovement } from './lintel-end-gap.ts'
+import { lintelGoverning } from './lintel-governing.ts'
+import { lintelImposedLoad } from './lintel-imposed-load.ts'
 import { lintelBrickOverhang, lintelHorizontalLeg, lintelThickness } from './lintel-legs.ts'
 import { lintelLength } from './lintel-length.ts'
 import { lintelLightestAngle } from './lintel-lightest-angle.ts'
 import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from './lintel-load.ts'
+import { lintelMomentRatio } from './lintel-moment-ratio.ts'
+import { lintelPointLoad } from './lintel-point-load.ts'
+import { lintelPrescriptiveSpan } from './lintel-prescriptive-span.ts'
+import { lintelReactionLeft, lintelReactionRight, lintelShear } from './lintel-reactions.ts'
+import { lintelSelfWeight } from './lintel-self-weight.ts'
+import { lintelShearRatio, lintelShearStress } from './lintel-shear-stress.ts'
+import { lintelTemporarySupport } from './lintel-temporary-support.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { netArea, wallArea } from './takeoff-area.ts'
@@ -29,10 +40,12 @@ import { headWeepCount, headWeepCountByCode, headWeepPositions, headWeepSpacingL
 export const quantities: readonly QuantityDefinition[] = [
   coursesToHead, openingHeightNearest, widthNearest, coursesToSill, sillNearest, headNearest, headUnits,
   lintelLength, lintelEffectiveSpan, lintelHorizontalLeg, lintelThickness, lintelBrickOverhang,
-  lintelArching, lintelBrickLoad, lintelLoadWithoutArching, lintelLoad,
-  lintelBendingMoment, lintelSectionModulusNeeded, lintelBendingStress, lintelBendingStressRatio,
+  lintelArching, lintelBrickLoad, lintelLoadWithoutArching, lintelSelfWeight, lintelImposedLoad, lintelPointLoad, lintelLoad,
+  lintelReactionLeft, lintelReactionRight, lintelShear, lintelShearStress, lintelShearRatio,
+  lintelBendingMoment, lintelSectionModulusNeeded, lintelBendingStress, lintelBendingStressRatio, lintelMomentRatio,
   lintelDeflection, lintelDeflectionLimit, lintelDeflectionRatio,
-  lintelBearingStress, lintelBearingStressPeak, lintelLightestAngle,
+  lintelBearingStress, lintelBearingStressPeak, lintelBearingStressAllowed, lintelBearingStressRatio, lintelBearingLengthNeeded,
+  lintelPrescriptiveSpan, lintelGoverning, lintelLightestAngle, lintelEndGap, lintelThermalMovement, lintelTemporarySupport,
   headPanLength, headCutLength, headFlashingGirth,
   headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions,
   sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,
