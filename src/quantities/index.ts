@@ -10,8 +10,9 @@ import { lintelDeflection, lintelDeflectionLimit, lintelDeflectionRatio } from '
 import { lintelEffectiveSpan } from './lintel-effective-span.ts'
 import { lintelBrickOverhang, lintelHorizontalLeg, lintelThickness } from './lintel-legs.ts'
 import { lintelLength } from './lintel-length.ts'
-import { lintelLightestAngle } from './lintel-lightest-angle.ts'
+import { lintelLightestAngle, lintelLightestMetricAngle } from './lintel-lightest-angle.ts'
 import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from './lintel-load.ts'
+import { lintelSpecificationMoment, lintelSpecificationRatio } from './lintel-specification.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
@@ -23,8 +24,9 @@ export const quantities: readonly QuantityDefinition[] = [
   lintelLength, lintelEffectiveSpan, lintelHorizontalLeg, lintelThickness, lintelBrickOverhang,
   lintelArching, lintelBrickLoad, lintelLoadWithoutArching, lintelLoad,
   lintelBendingMoment, lintelSectionModulusNeeded, lintelBendingStress, lintelBendingStressRatio,
+  lintelSpecificationMoment, lintelSpecificationRatio,
   lintelDeflection, lintelDeflectionLimit, lintelDeflectionRatio,
-  lintelBearingStress, lintelBearingStressPeak, lintelLightestAngle,
+  lintelBearingStress, lintelBearingStressPeak, lintelLightestAngle, lintelLightestMetricAngle,
   headPanLength, headCutLength, headFlashingGirth,
   headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions,
   sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,

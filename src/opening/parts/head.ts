@@ -13,6 +13,8 @@ const support = z
     ], { help: 'None when the brick rests on the frame.', from: 'detailReview' }),
     section: section('Angle', { help: 'Vertical leg, horizontal leg, thickness; put a 2 before a pair.', ...lintel }),
     longLeg: choice('Long leg', ['vertical', 'horizontal'], { help: 'Which way the longer leg stands.', ...lintel }),
+    lateralRestraint: choice('Side restraint of the lintel', ['continuous', 'none'], { help: 'Continuous where brick or concrete holds the steel along its length.', ...lintel }),
+    yieldStress: quantity('stress', 'Yield stress of the steel', { help: 'Least yield stress of the grade; 36 ksi for A36.', from: 'submittalsAndMockUp', between: ['20000 psi', '120000 psi'] }),
     length: length('Lintel length', { help: 'Cut length of the steel.', ...lintel, between: ['4 in', '60 ft'] }),
     bearing: lengthPerEnd('Bearing on the masonry', { help: 'Length of lintel that rests on the brick beside the opening.', ...lintel, between: ['0 in', '10 ft'] }),
     bearingSeat: choicePerEnd('Seat of the bearing', ['solidMasonry', 'coredUnit', 'mortarBed', 'slipPlane', 'frame'], { help: 'What the end of the lintel rests on.', ...lintel }),
