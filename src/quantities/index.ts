@@ -17,7 +17,7 @@ import { lintelGoverning } from './lintel-governing.ts'
 import { lintelImposedLoad } from './lintel-imposed-load.ts'
 import { lintelBrickOverhang, lintelHorizontalLeg, lintelThickness } from './lintel-legs.ts'
 import { lintelLength } from './lintel-length.ts'
-import { lintelLightestAngle } from './lintel-lightest-angle.ts'
+import { lintelLightestAngle, lintelLightestMetricAngle } from './lintel-lightest-angle.ts'
 import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from './lintel-load.ts'
 import { lintelMomentRatio } from './lintel-moment-ratio.ts'
 import { lintelPointLoad } from './lintel-point-load.ts'
@@ -26,6 +26,7 @@ import { lintelReactionLeft, lintelReactionRight, lintelShear } from './lintel-r
 import { lintelSelfWeight } from './lintel-self-weight.ts'
 import { lintelShearRatio, lintelShearStress } from './lintel-shear-stress.ts'
 import { lintelTemporarySupport } from './lintel-temporary-support.ts'
+import { lintelSpecificationMoment, lintelSpecificationRatio } from './lintel-specification.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { netArea, wallArea } from './takeoff-area.ts'
@@ -43,9 +44,10 @@ export const quantities: readonly QuantityDefinition[] = [
   lintelArching, lintelBrickLoad, lintelLoadWithoutArching, lintelSelfWeight, lintelImposedLoad, lintelPointLoad, lintelLoad,
   lintelReactionLeft, lintelReactionRight, lintelShear, lintelShearStress, lintelShearRatio,
   lintelBendingMoment, lintelSectionModulusNeeded, lintelBendingStress, lintelBendingStressRatio, lintelMomentRatio,
+  lintelSpecificationMoment, lintelSpecificationRatio,
   lintelDeflection, lintelDeflectionLimit, lintelDeflectionRatio,
   lintelBearingStress, lintelBearingStressPeak, lintelBearingStressAllowed, lintelBearingStressRatio, lintelBearingLengthNeeded,
-  lintelPrescriptiveSpan, lintelGoverning, lintelLightestAngle, lintelEndGap, lintelThermalMovement, lintelTemporarySupport,
+  lintelPrescriptiveSpan, lintelGoverning, lintelLightestAngle, lintelLightestMetricAngle, lintelEndGap, lintelThermalMovement, lintelTemporarySupport,
   headPanLength, headCutLength, headFlashingGirth,
   headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions,
   sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,
