@@ -3,7 +3,7 @@ import { readLength } from '../units/length-text.ts'
 import { readQuantity } from '../units/quantity.ts'
 import { angleBySize, computedBySize, slendernessOf } from './angle-by-size.ts'
 import type { Inputs } from './inputs.ts'
-import { combined, fact, optional, parameter, table, type Found, type Need } from './need.ts'
+import { asksOf, combined, fact, optional, parameter, table, type Found, type Need } from './need.ts'
 
 /** An angle, or several side by side: the first leg stands. Lengths are of one, in nm; mass in kg/m, inertia in mm⁴ and modulus in mm³ of all. */
 export interface Angle {
@@ -121,7 +121,7 @@ function anyAngle(inputs: Inputs): Found<Described> {
 
 /** The angle over the opening, with its properties for bending in the plane of the wall. */
 export const angleOverOpening: Need<Angle> = {
-  asks: described.asks,
+  asks: asksOf(listedInInches, listedInMillimetres, bySize),
   find: (inputs) => {
     const given = anyAngle(inputs)
     if (!given.known) return given
