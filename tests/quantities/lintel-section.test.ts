@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { Table } from '../../src/catalog/reference.ts'
+import { cellText, type Table } from '../../src/catalog/reference.ts'
 import { lintelLoad } from '../../src/quantities/lintel-load.ts'
 import { slendernessOf } from '../../src/quantities/angle-by-size.ts'
 import { angleOverOpening, anglesOf, findAngle, sizesOf, type Angle } from '../../src/quantities/lintel-section.ts'
@@ -75,7 +75,7 @@ describe('angles of the metric table', () => {
 
   // Both figures are rounded to three places; the weights of the inch sizes are nominal besides
   test.each([{ id: 'steel.metric-angle-sections', within: 0.01 }, { id: 'steel.angle-sections', within: 0.02 }])('every mass of $id is its area times 7850 kg/m3', ({ id, within }) => {
-    const off = tableOf(id).rows.map((row) => Math.abs(amount(String(row['weight'])) / (amount(String(row['area'])) * 7850e-6) - 1))
+    const off = tableOf(id).rows.map((row) => Math.abs(amount(cellText(row['weight'])) / (amount(cellText(row['area'])) * 7850e-6) - 1))
     expect(Math.max(...off)).toBeLessThan(within)
   })
 })
