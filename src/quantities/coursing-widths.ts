@@ -23,7 +23,7 @@ export const widthNearest = defineQuantity({
   title: 'Nearest opening widths that need no cut brick',
   part: 'wall',
   dimension: 'length',
-  formula: 'n × (brick length + joint) / pieces in a brick + joint, below and above the opening width; 2 pieces, 3 in third bond, 1 in stack bond',
+  formula: 'n × (brick length + joint) / pieces in a brick + joint, below and above the opening width; a brick has 2 pieces, 3 where it laps by a third, 1 where it does not lap',
   sources: [brickworkDimensions],
   appliesTo: laidInCourses,
   needs: { width: fact.amount('opening.width'), brick, bond, atCorner: optional(fact.flag('opening.atCorner')) },
