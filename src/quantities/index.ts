@@ -15,6 +15,8 @@ import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from './lintel-
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
+import { tieCount, tieFieldGrid, tieLargestArea } from './ties-field-grid.ts'
+import { tieSpacingForWind, tieWindLoad, tieWindLoadRatio } from './ties-wind.ts'
 import { headWeepCount, headWeepCountByCode, headWeepPositions, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
 
 /** Every quantity, in the order in which an evaluation shows them. */
@@ -28,6 +30,7 @@ export const quantities: readonly QuantityDefinition[] = [
   headPanLength, headCutLength, headFlashingGirth,
   headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions,
   sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,
-  tiesAroundOpening, tieSpacingAllowed,
+  tiesAroundOpening, tieSpacingAllowed, tieSpacingForWind,
+  tieFieldGrid, tieCount, tieLargestArea, tieWindLoad, tieWindLoadRatio,
   barrierCourses, barrierLapLength,
 ]
