@@ -12,6 +12,10 @@ import { lintelBrickOverhang, lintelHorizontalLeg, lintelThickness } from './lin
 import { lintelLength } from './lintel-length.ts'
 import { lintelLightestAngle } from './lintel-lightest-angle.ts'
 import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from './lintel-load.ts'
+import { movementCornerDistance, movementJointSpacingAllowed, movementJointWidthNeeded } from './movement-joints.ts'
+import { movementSealantDepth, movementSealantWidth } from './movement-sealant.ts'
+import { movementShelfAngleGap } from './movement-shelf-angle.ts'
+import { movementExpansion, movementStrain } from './movement-strain.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
@@ -33,4 +37,6 @@ export const quantities: readonly QuantityDefinition[] = [
   tiesAroundOpening, tieSpacingAllowed, tieSpacingForWind,
   tieFieldGrid, tieCount, tieLargestArea, tieWindLoad, tieWindLoadRatio,
   barrierCourses, barrierLapLength,
+  movementStrain, movementExpansion, movementJointSpacingAllowed, movementJointWidthNeeded, movementCornerDistance,
+  movementShelfAngleGap, movementSealantWidth, movementSealantDepth,
 ]
