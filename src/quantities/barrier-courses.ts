@@ -1,7 +1,8 @@
 import { exactLengthText } from '../units/quantity-text.ts'
 import { greatest, onlyWhere } from './choose.ts'
 import { defineQuantity } from './define.ts'
-import { choiceIs, combined, fact, limit, optional, orElse, parameter, result, type Need } from './need.ts'
+import { choiceIs, fact, limit, optional, parameter, result, type Need } from './need.ts'
+import { veneerHeight } from './veneer-height.ts'
 
 const sheet = choiceIs('barrier.kind', 'no15Felt', 'buildingPaper', 'buildingWrap')
 const felt = choiceIs('barrier.kind', 'no15Felt')
@@ -11,16 +12,6 @@ const widthOfPaper = onlyWhere(choiceIs('barrier.kind', 'no15Felt', 'buildingPap
 const lap = lapOf('barrier.horizontal-lap', 'barrier.horizontalLap')
 const endLap = optional(lapOf('barrier.vertical-lap', 'barrier.verticalLap'))
 
-/** Height of wall that the barrier covers at this opening. */
-const wallHeight: Need<number> = orElse(
-  fact.amount('wall.veneerHeight'),
-  combined(
-    { below: fact.amount('opening.sillAboveGrade'), opening: fact.amount('opening.height'), above: fact.amount('wall.heightAboveHead') },
-    ({ below, opening, above }) => below + opening + above,
-  ),
-  'The height of the veneer is not known; grade to sill, opening and brick above the head are added up.',
-)
-
 /** Courses of felt or paper from the bottom of the veneer to its top, each over the one below. */
 export const barrierCourses = defineQuantity({
   id: 'barrier.courses',
@@ -29,7 +20,7 @@ export const barrierCourses = defineQuantity({
   dimension: 'count',
   formula: '1 + ⌈(height − roll width) / (roll width − lap)⌉',
   appliesTo: sheet,
-  needs: { height: wallHeight, roll: optional(widthOfPaper), lap, endLap },
+  needs: { height: veneerHeight, roll: optional(widthOfPaper), lap, endLap },
   compute: ({ height, roll, lap, endLap }) => {
     if (roll === undefined) return { reason: 'methodDoesNotHold', why: 'Wraps come in rolls of many widths; count the courses from the roll on site.' }
     if (lap >= roll) return { reason: 'methodDoesNotHold', why: 'The lap is as wide as the roll.' }

@@ -27,6 +27,10 @@ import { lintelSelfWeight } from './lintel-self-weight.ts'
 import { lintelShearRatio, lintelShearStress } from './lintel-shear-stress.ts'
 import { lintelTemporarySupport } from './lintel-temporary-support.ts'
 import { lintelSpecificationMoment, lintelSpecificationRatio } from './lintel-specification.ts'
+import { movementCornerDistance, movementJointSpacingAllowed, movementJointWidthNeeded } from './movement-joints.ts'
+import { movementSealantDepth, movementSealantWidth } from './movement-sealant.ts'
+import { movementShelfAngleGap } from './movement-shelf-angle.ts'
+import { movementExpansion, movementStrain } from './movement-strain.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { netArea, wallArea } from './takeoff-area.ts'
@@ -35,6 +39,8 @@ import { mortarNet, mortarOrder, mortarPerThousand } from './takeoff-mortar.ts'
 import { openingDeduction, returnBricks } from './takeoff-opening.ts'
 import { backerRod, sealantLength } from './takeoff-sealant.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
+import { tieCount, tieFieldGrid, tieLargestArea } from './ties-field-grid.ts'
+import { tieSpacingForWind, tieWindLoad, tieWindLoadRatio } from './ties-wind.ts'
 import { headWeepCount, headWeepCountByCode, headWeepPositions, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
 
 /** Every quantity, in the order in which an evaluation shows them. */
@@ -51,8 +57,11 @@ export const quantities: readonly QuantityDefinition[] = [
   headPanLength, headCutLength, headFlashingGirth,
   headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions,
   sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,
-  tiesAroundOpening, tieSpacingAllowed,
+  tiesAroundOpening, tieSpacingAllowed, tieSpacingForWind,
+  tieFieldGrid, tieCount, tieLargestArea, tieWindLoad, tieWindLoadRatio,
   barrierCourses, barrierLapLength,
   bricksPerArea, openingDeduction, returnBricks, wallArea, netArea, bricksNet, bricksOrder, mortarPerThousand, mortarNet, mortarOrder,
   sealantLength, backerRod,
+  movementStrain, movementExpansion, movementJointSpacingAllowed, movementJointWidthNeeded, movementCornerDistance,
+  movementShelfAngleGap, movementSealantWidth, movementSealantDepth,
 ]

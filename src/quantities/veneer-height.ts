@@ -1,0 +1,11 @@
+import { combined, fact, orElse, type Need } from './need.ts'
+
+/** Height of the veneer at this opening, from its foot to its top. */
+export const veneerHeight: Need<number> = orElse(
+  fact.amount('wall.veneerHeight'),
+  combined(
+    { below: fact.amount('opening.sillAboveGrade'), opening: fact.amount('opening.height'), above: fact.amount('wall.heightAboveHead') },
+    ({ below, opening, above }) => below + opening + above,
+  ),
+  'The height of the veneer is not known; grade to sill, opening and brick above the head are added up.',
+)
