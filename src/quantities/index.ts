@@ -12,6 +12,13 @@ import { lintelBrickOverhang, lintelHorizontalLeg, lintelThickness } from './lin
 import { lintelLength } from './lintel-length.ts'
 import { lintelLightestAngle } from './lintel-lightest-angle.ts'
 import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from './lintel-load.ts'
+import { headCatch, panInflow, stormCatch } from './rain-catch.ts'
+import { drivingRain } from './rain-driving.ts'
+import { rainOnWall, wallIndex } from './rain-on-wall.ts'
+import { overtopTime, panVolume } from './rain-pan.ts'
+import { sillFilm, sillRunoff } from './rain-sill.ts'
+import { weepBreakthrough, weepCapacity } from './rain-weeps.ts'
+import { windHead } from './rain-wind-head.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
@@ -30,4 +37,7 @@ export const quantities: readonly QuantityDefinition[] = [
   sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,
   tiesAroundOpening, tieSpacingAllowed,
   barrierCourses, barrierLapLength,
+  drivingRain, wallIndex, rainOnWall,
+  headCatch, stormCatch, panInflow, panVolume, overtopTime, weepBreakthrough, weepCapacity, windHead,
+  sillRunoff, sillFilm,
 ]
