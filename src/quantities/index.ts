@@ -31,6 +31,13 @@ import { movementCornerDistance, movementJointSpacingAllowed, movementJointWidth
 import { movementSealantDepth, movementSealantWidth } from './movement-sealant.ts'
 import { movementShelfAngleGap } from './movement-shelf-angle.ts'
 import { movementExpansion, movementStrain } from './movement-strain.ts'
+import { headCatch, panInflow, stormCatch } from './rain-catch.ts'
+import { drivingRain } from './rain-driving.ts'
+import { rainOnWall, wallIndex } from './rain-on-wall.ts'
+import { overtopTime, panVolume } from './rain-pan.ts'
+import { sillFilm, sillRunoff } from './rain-sill.ts'
+import { weepBreakthrough, weepCapacity } from './rain-weeps.ts'
+import { windHead } from './rain-wind-head.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { netArea, wallArea } from './takeoff-area.ts'
@@ -64,4 +71,7 @@ export const quantities: readonly QuantityDefinition[] = [
   sealantLength, backerRod,
   movementStrain, movementExpansion, movementJointSpacingAllowed, movementJointWidthNeeded, movementCornerDistance,
   movementShelfAngleGap, movementSealantWidth, movementSealantDepth,
+  drivingRain, wallIndex, rainOnWall,
+  headCatch, stormCatch, panInflow, panVolume, overtopTime, weepBreakthrough, weepCapacity, windHead,
+  sillRunoff, sillFilm,
 ]
