@@ -22,20 +22,19 @@ export function bestFilling(lengths: readonly number[], worths: readonly number[
   const work = effort(nodeLimit)
   const takes = lengths.map(() => 0)
   let best: Filled = { takes: [...takes], worth: 0, ceiling: 0 }
-  let complete = true
   const visit = (at: number, left: number, worth: number): void => {
     if (worth > best.worth) best = { takes: [...takes], worth, ceiling: worth }
     const item = items[at]
     if (!item || worth + inPart(items, at, left) <= best.worth + closeEnough(best.worth)) return
-    if (!work.spend()) complete = false
-    for (let many = Math.min(item.count, Math.floor(left / item.length)); many >= 0 && complete; many -= 1) {
+    if (!work.spend()) return
+    for (let many = Math.min(item.count, Math.floor(left / item.length)); many >= 0 && !work.isSpent(); many -= 1) {
       takes[item.index] = many
       visit(at + 1, left - many * item.length, worth + many * item.worth)
     }
     takes[item.index] = 0
   }
   visit(0, room, 0)
-  return { ...best, ceiling: complete ? best.worth + closeEnough(best.worth) : inPart(items, 0, room) }
+  return { ...best, ceiling: work.isSpent() ? inPart(items, 0, room) : best.worth + closeEnough(best.worth) }
 }
 
 /** Best worth per length first. */

@@ -1,6 +1,7 @@
 import { barrierCourses, barrierLapLength } from './barrier-courses.ts'
 import { coursesToHead, rowlocksInSill } from './coursing.ts'
 import type { QuantityDefinition } from './define.ts'
+import { headCutPattern } from './head-cut-pattern.ts'
 import { headFlashingGirth } from './head-flashing-girth.ts'
 import { headCutLength, headPanLength } from './head-flashing-pan.ts'
 import { lintelArching } from './lintel-arching.ts'
@@ -12,8 +13,10 @@ import { lintelBrickOverhang, lintelHorizontalLeg, lintelThickness } from './lin
 import { lintelLength } from './lintel-length.ts'
 import { lintelLightestAngle } from './lintel-lightest-angle.ts'
 import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from './lintel-load.ts'
+import { sillCutPattern, sillFlashingGirth } from './sill-cut-pattern.ts'
 import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
+import { headSplices, sillSplices } from './splice-layout.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
 import { headWeepCount, headWeepCountByCode, headWeepPositions, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
 
@@ -25,9 +28,9 @@ export const quantities: readonly QuantityDefinition[] = [
   lintelBendingMoment, lintelSectionModulusNeeded, lintelBendingStress, lintelBendingStressRatio,
   lintelDeflection, lintelDeflectionLimit, lintelDeflectionRatio,
   lintelBearingStress, lintelBearingStressPeak, lintelLightestAngle,
-  headPanLength, headCutLength, headFlashingGirth,
+  headPanLength, headCutLength, headFlashingGirth, headCutPattern, headSplices,
   headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions,
-  sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,
+  sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillFlashingGirth, sillCutPattern, sillSplices, sillWeepCount, rowlocksInSill,
   tiesAroundOpening, tieSpacingAllowed,
   barrierCourses, barrierLapLength,
 ]
