@@ -18,7 +18,10 @@ import { sillDrop, sillRequiredDrop } from './sill-drop.ts'
 import { sillFlashingCutLength, sillFlashingLength } from './sill-pan.ts'
 import { headSplices, sillSplices } from './splice-layout.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
-import { headWeepCount, headWeepCountByCode, headWeepPositions, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
+import { weepComparison } from './weep-comparison.ts'
+import { headWeepCount, headWeepCountByCode, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
+import { headWeepOpenArea, sillWeepOpenArea } from './weep-open-area.ts'
+import { headWeepPositions, sillWeepPositions } from './weep-positions.ts'
 
 /** Every quantity, in the order in which an evaluation shows them. */
 export const quantities: readonly QuantityDefinition[] = [
@@ -29,8 +32,8 @@ export const quantities: readonly QuantityDefinition[] = [
   lintelDeflection, lintelDeflectionLimit, lintelDeflectionRatio,
   lintelBearingStress, lintelBearingStressPeak, lintelLightestAngle,
   headPanLength, headCutLength, headFlashingGirth, headCutPattern, headSplices,
-  headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions,
-  sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillFlashingGirth, sillCutPattern, sillSplices, sillWeepCount, rowlocksInSill,
+  headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions, headWeepOpenArea, weepComparison,
+  sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillFlashingGirth, sillCutPattern, sillSplices, sillWeepCount, sillWeepPositions, sillWeepOpenArea, rowlocksInSill,
   tiesAroundOpening, tieSpacingAllowed,
   barrierCourses, barrierLapLength,
 ]
