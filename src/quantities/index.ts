@@ -3,6 +3,7 @@ import { coursesToHead, rowlocksInSill } from './coursing.ts'
 import { coursesToSill, headNearest, openingHeightNearest, sillNearest } from './coursing-heights.ts'
 import { widthNearest } from './coursing-widths.ts'
 import type { QuantityDefinition } from './define.ts'
+import { headCutPattern } from './head-cut-pattern.ts'
 import { headFlashingGirth } from './head-flashing-girth.ts'
 import { headCutLength, headPanLength } from './head-flashing-pan.ts'
 import { headUnits } from './head-units.ts'
@@ -48,7 +49,12 @@ import { backerRod, sealantLength } from './takeoff-sealant.ts'
 import { tieSpacingAllowed, tiesAroundOpening } from './ties-around-opening.ts'
 import { tieCount, tieFieldGrid, tieLargestArea } from './ties-field-grid.ts'
 import { tieSpacingForWind, tieWindLoad, tieWindLoadRatio } from './ties-wind.ts'
-import { headWeepCount, headWeepCountByCode, headWeepPositions, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
+import { sillCutPattern, sillFlashingGirth } from './sill-cut-pattern.ts'
+import { headSplices, sillSplices } from './splice-layout.ts'
+import { weepComparison } from './weep-comparison.ts'
+import { headWeepCount, headWeepCountByCode, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
+import { headWeepOpenArea, sillWeepOpenArea } from './weep-open-area.ts'
+import { headWeepPositions, sillWeepPositions } from './weep-positions.ts'
 
 /** Every quantity, in the order in which an evaluation shows them. */
 export const quantities: readonly QuantityDefinition[] = [
@@ -61,9 +67,10 @@ export const quantities: readonly QuantityDefinition[] = [
   lintelDeflection, lintelDeflectionLimit, lintelDeflectionRatio,
   lintelBearingStress, lintelBearingStressPeak, lintelBearingStressAllowed, lintelBearingStressRatio, lintelBearingLengthNeeded,
   lintelPrescriptiveSpan, lintelGoverning, lintelLightestAngle, lintelLightestMetricAngle, lintelEndGap, lintelThermalMovement, lintelTemporarySupport,
-  headPanLength, headCutLength, headFlashingGirth,
-  headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions,
-  sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillWeepCount, rowlocksInSill,
+  headPanLength, headCutLength, headFlashingGirth, headCutPattern, headSplices,
+  headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions, headWeepOpenArea, weepComparison,
+  sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillFlashingGirth, sillCutPattern, sillSplices,
+  sillWeepCount, sillWeepPositions, sillWeepOpenArea, rowlocksInSill,
   tiesAroundOpening, tieSpacingAllowed, tieSpacingForWind,
   tieFieldGrid, tieCount, tieLargestArea, tieWindLoad, tieWindLoadRatio,
   barrierCourses, barrierLapLength,

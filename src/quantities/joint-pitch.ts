@@ -5,11 +5,11 @@ import { choiceIs, combined, fact, orElse, type Need } from './need.ts'
 /** Distances from one head joint to the next, repeating along a course; none where the course has no regular joints. */
 export type Pitches = readonly number[]
 
-const course = orElse(fact.choice('wall.veneer.headCourse'), taken('stretcher'), 'The course over the head is not known; stretchers are taken.')
+export const headCourse = orElse(fact.choice('wall.veneer.headCourse'), taken('stretcher'), 'The course over the head is not known; stretchers are taken.')
 const bond = orElse(fact.choice('wall.veneer.bond'), taken('running'), 'The bond is not known; a course of whole stretchers is taken.')
 
 /** In the first course on the head flashing. Soldiers and rowlocks show the height of the brick as their width. */
-export const headPitches: Need<Pitches> = combined({ brick, course, bond }, ({ brick, course, bond }) => {
+export const headPitches: Need<Pitches> = combined({ brick, course: headCourse, bond }, ({ brick, course, bond }) => {
   if (course === 'soldier' || course === 'rowlock') return [onEdge(brick)]
   if (course !== 'stretcher') return []
   return bond === 'flemish' ? [stretcher(brick), stretcher(brick) / 2] : [stretcher(brick)]
@@ -21,6 +21,21 @@ export const sillPitches: Need<Pitches> = combined(
   ({ brick, kind, header }) => {
     if (kind === 'brickRowlock') return [onEdge(brick)]
     return kind === 'brickHeader' ? [header + brick.joint] : []
+  },
+)
+
+/** Height of the head joints in the first course on the head flashing; none where the course has no regular joints. */
+export const headJointHeight: Need<number | undefined> = combined({ brick, course: headCourse }, ({ brick, course }) => {
+  const heights: Readonly<Record<string, number>> = { stretcher: brick.height, soldier: brick.length, rowlock: brick.thickness }
+  return heights[course]
+})
+
+/** Height of the head joints in the course that is the sill; none under a slab or a metal sill. */
+export const sillJointHeight: Need<number | undefined> = combined(
+  { brick, kind: fact.choice('sill.kind'), thickness: optional(fact.amount('wall.veneer.thickness')) },
+  ({ brick, kind, thickness }) => {
+    if (kind === 'brickRowlock') return thickness ?? brick.thickness
+    return kind === 'brickHeader' ? brick.height : undefined
   },
 )
 
