@@ -24,17 +24,19 @@ export const sillPitches: Need<Pitches> = combined(
   },
 )
 
+const rowlockOverHead = combined({ course: headCourse }, ({ course }) => course === 'rowlock')
+
 /** Height of the head joints in the first course on the head flashing; none where the course has no regular joints. */
-export const headJointHeight: Need<number | undefined> = combined({ brick, course: headCourse }, ({ brick, course }) => {
-  const heights: Readonly<Record<string, number>> = { stretcher: brick.height, soldier: brick.length, rowlock: brick.thickness }
+export const headJointHeight: Need<number | undefined> = combined({ brick, course: headCourse, onEdge: whether(rowlockOverHead, brickThickness, taken(0)) }, ({ brick, course, onEdge }) => {
+  const heights: Readonly<Record<string, number>> = { stretcher: brick.height, soldier: brick.length, rowlock: onEdge }
   return heights[course]
 })
 
 /** Height of the head joints in the course that is the sill; none under a slab or a metal sill. */
 export const sillJointHeight: Need<number | undefined> = combined(
-  { brick, kind: fact.choice('sill.kind'), thickness: optional(fact.amount('wall.veneer.thickness')) },
-  ({ brick, kind, thickness }) => {
-    if (kind === 'brickRowlock') return thickness ?? brick.thickness
+  { brick, kind: fact.choice('sill.kind'), onEdge: whether(choiceIs('sill.kind', 'brickRowlock'), brickThickness, taken(0)) },
+  ({ brick, kind, onEdge }) => {
+    if (kind === 'brickRowlock') return onEdge
     return kind === 'brickHeader' ? brick.height : undefined
   },
 )

@@ -1,6 +1,7 @@
 import { metres, nanometresOf } from '../units/length.ts'
 import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
 import { weightOf } from '../units/weight.ts'
+import { taken, whether } from './choose.ts'
 import { defineQuantity, type Computation } from './define.ts'
 import { arches } from './lintel-arching.ts'
 import type { BeamLoad } from './lintel-beam.ts'
@@ -38,6 +39,8 @@ export const lintelLoadWithoutArching = defineQuantity({
   }),
 })
 
+const isArching = combined({ arching: resultText('lintel.arching') }, ({ arching }) => arching === arches)
+
 /** The brick that the lintel carries: the triangle under the arch, or all of it. */
 export const lintelBrickLoad = defineQuantity({
   id: 'lintel.brick-load',
@@ -48,7 +51,7 @@ export const lintelBrickLoad = defineQuantity({
   formula: 'arching: veneer weight × effective span² / 4 × tan(triangle angle); else veneer weight × height above × effective span',
   sources: [triangle],
   appliesTo: onLintel,
-  needs: { arching: resultText('lintel.arching'), weight: veneerWeight, span, angle: parameter('lintel.arching-triangle-angle'), all: result('lintel.load-without-arching') },
+  needs: { arching: resultText('lintel.arching'), weight: veneerWeight, span, angle: parameter('lintel.arching-triangle-angle'), all: whether(isArching, taken(0), result('lintel.load-without-arching')) },
   compute: ({ arching, weight, span, angle, all }) => {
     if (arching !== arches) return { value: all, steps: [`no arching, all the brick above: ${forceText(all)}`], notes: [confirmed] }
     const load = (weight * metres(span) ** 2 * Math.tan((angle * Math.PI) / 180)) / 4

@@ -43,7 +43,7 @@ export const weepComparison = defineQuantity({
     large: parameter('weep.tube-diameter-large'),
     small: parameter('weep.tube-diameter-small'),
     least: optional(limit('weep.size')),
-    water: combined({ tension: parameter('water.surface-tension'), perMeter: parameter('water.pressure-per-meter') }, (water) => water),
+    water: combined({ tension: parameter('water.surface-tension'), density: parameter('water.density'), gravity: parameter('physics.gravity') }, ({ tension, density, gravity }) => ({ tension, perMeter: density * gravity })),
   },
   compute: compared,
 })
