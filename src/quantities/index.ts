@@ -1,4 +1,6 @@
 import { barrierCourses, barrierLapLength } from './barrier-courses.ts'
+import { barrierLapPositions } from './barrier-lap-positions.ts'
+import { barrierRolls, barrierSheetArea } from './barrier-rolls.ts'
 import { coursesToHead, rowlocksInSill } from './coursing.ts'
 import type { QuantityDefinition } from './define.ts'
 import { headCutPattern } from './head-cut-pattern.ts'
@@ -35,5 +37,5 @@ export const quantities: readonly QuantityDefinition[] = [
   headWeepSpacingLimit, headWeepCount, headWeepCountByCode, headWeepPositions, headWeepOpenArea, weepComparison,
   sillDrop, sillRequiredDrop, sillFlashingLength, sillFlashingCutLength, sillFlashingGirth, sillCutPattern, sillSplices, sillWeepCount, sillWeepPositions, sillWeepOpenArea, rowlocksInSill,
   tiesAroundOpening, tieSpacingAllowed,
-  barrierCourses, barrierLapLength,
+  barrierCourses, barrierLapLength, barrierLapPositions, barrierSheetArea, barrierRolls,
 ]
