@@ -1,4 +1,6 @@
 import { barrierCourses, barrierLapLength } from './barrier-courses.ts'
+import { barrierLapPositions } from './barrier-lap-positions.ts'
+import { barrierRolls, barrierSheetArea } from './barrier-rolls.ts'
 import { coursesToHead, rowlocksInSill } from './coursing.ts'
 import { coursesToSill, headNearest, openingHeightNearest, sillNearest } from './coursing-heights.ts'
 import { widthNearest } from './coursing-widths.ts'
@@ -73,7 +75,7 @@ export const quantities: readonly QuantityDefinition[] = [
   sillWeepCount, sillWeepPositions, sillWeepOpenArea, rowlocksInSill,
   tiesAroundOpening, tieSpacingAllowed, tieSpacingForWind,
   tieFieldGrid, tieCount, tieLargestArea, tieWindLoad, tieWindLoadRatio,
-  barrierCourses, barrierLapLength,
+  barrierCourses, barrierLapLength, barrierLapPositions, barrierSheetArea, barrierRolls,
   bricksPerArea, openingDeduction, returnBricks, wallArea, netArea, bricksNet, bricksOrder, mortarPerThousand, mortarNet, mortarOrder,
   sealantLength, backerRod,
   movementStrain, movementExpansion, movementJointSpacingAllowed, movementJointWidthNeeded, movementCornerDistance,

@@ -2,9 +2,10 @@ import { computedLengthText } from '../units/quantity-text.ts'
 import { defineQuantity, type Computation } from './define.ts'
 import { headJointHeight, headPitches, type Pitches } from './joint-pitch.ts'
 import { combined, limit, optional, parameter, result, type Need } from './need.ts'
+import { circleArea, rectangleArea } from './plane-area.ts'
 import type { QuantityTable } from './result.ts'
 import { headJoints, weepsIn } from './weep-grid.ts'
-import { jointArea, mortarJoint, roundArea } from './weep-opening.ts'
+import { mortarJoint } from './weep-opening.ts'
 import { openJointSpacing, slowWeepSpacing, type Spacing } from './weep-spacing.ts'
 import { saidOfWeeps, weepSources } from './weep-sources.ts'
 
@@ -77,9 +78,9 @@ function compared(given: Given): Computation {
 }
 
 function waysOf({ joint: { width, height }, open, slow, large, small, least, water }: Given): readonly Way[] {
-  const round = (name: string, diameter: number, said: string): Way => ({ name, spacing: slow, area: roundArea(diameter), heldBack: heldBack(4, diameter, water), said })
+  const round = (name: string, diameter: number, said: string): Way => ({ name, spacing: slow, area: circleArea(diameter), heldBack: heldBack(4, diameter, water), said })
   return [
-    { name: 'Open head joint', spacing: open, area: height === undefined ? undefined : jointArea(width, height), heldBack: heldBack(2, width, water), said: saidOfWeeps.openHeadJoint },
+    { name: 'Open head joint', spacing: open, area: height === undefined ? undefined : rectangleArea(width, height), heldBack: heldBack(2, width, water), said: saidOfWeeps.openHeadJoint },
     { name: 'Open head joint with a cell vent or mesh', spacing: open, said: saidOfWeeps.vent },
     round(`Tube, ${computedLengthText(large, 'inchPound')}`, large, saidOfWeeps.tube),
     round(`Tube, ${computedLengthText(small, 'inchPound')}`, small, saidOfWeeps.tube),

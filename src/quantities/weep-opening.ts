@@ -2,18 +2,8 @@ import { brick } from './brick-unit.ts'
 import { best, onlyWhere, taken } from './choose.ts'
 import { headJointHeight, sillJointHeight } from './joint-pitch.ts'
 import { combined, fact, orElse, type Need } from './need.ts'
+import { circleArea, rectangleArea } from './plane-area.ts'
 import { weepKind } from './weep-spacing.ts'
-
-/** Square nanometers are in no unit table; areas are in square millimeters. */
-const squareMillimetre = 1e-12
-
-export function jointArea(width: number, height: number): number {
-  return width * height * squareMillimetre
-}
-
-export function roundArea(diameter: number): number {
-  return ((Math.PI * diameter ** 2) / 4) * squareMillimetre
-}
 
 export const mortarJoint: Need<number> = combined({ brick }, ({ brick }) => brick.joint)
 
@@ -24,8 +14,8 @@ export function weepArea(place: 'head' | 'sill'): Need<number | undefined> {
   const diameter = fact.amount(`${place}.weeps.diameter`)
   const width = orElse(diameter, mortarJoint, 'The width of the open joints is not known; that of the mortar joint is taken.')
   return best<number | undefined>([
-    onlyWhere(is('openHeadJoint'), combined({ width, height: openHeight(place) }, ({ width, height }) => (height === undefined ? undefined : jointArea(width, height)))),
-    onlyWhere(is('tube'), combined({ diameter }, ({ diameter }) => roundArea(diameter))),
+    onlyWhere(is('openHeadJoint'), combined({ width, height: openHeight(place) }, ({ width, height }) => (height === undefined ? undefined : rectangleArea(width, height)))),
+    onlyWhere(is('tube'), combined({ diameter }, ({ diameter }) => circleArea(diameter))),
     onlyWhere(is('cellVent', 'mesh', 'wick', 'rope'), taken(undefined)),
   ], () => false)
 }
