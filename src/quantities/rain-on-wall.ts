@@ -6,7 +6,7 @@ import { hourlyRain, hourlyRelation, linearRain } from './rain-free-wind.ts'
 import { rainLoadStandard, wallIndexStandard } from './rain-sources.ts'
 import { tooConvective, wallFactors, type WallFactors } from './rain-wall-factors.ts'
 
-const convective: Computation = { reason: 'methodDoesNotHold', why: 'More than a quarter of the yearly rain falls in severe convective storms; the wall factors do not hold there.' }
+const convective: Computation = { reason: 'methodDoesNotHold', why: 'More of the yearly rain falls in severe convective storms than the wall factors hold for.' }
 
 const notes = [
   'Most of the factors are from memory, and the methods differ by two or three times; use it to compare walls, not to build by.',

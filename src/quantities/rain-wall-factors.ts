@@ -99,5 +99,5 @@ export const wallFactors: Need<WallFactors> = combined({ iso: isoFactors, ashrae
 export const tooConvective: Need<boolean> = orElse(
   combined({ share: fact.amount('exposure.convectiveRainShare'), greatest: parameter('rain.convective-share-greatest') }, ({ share, greatest }) => share > greatest),
   taken(false),
-  'What share of the rain falls in severe convective storms is not known; this holds only where it is no more than a quarter.',
+  'What share of the yearly rain falls in severe convective storms is not known; the wall factors hold only where it is small.',
 )
