@@ -1,5 +1,6 @@
 import { cellText, type Table } from '../catalog/reference.ts'
 import { readQuantity } from '../units/quantity.ts'
+import { foundOnce } from './choose.ts'
 import { asksOf, fact, table, type Found, type Need } from './need.ts'
 
 /** A brick of a standard name as its table has it. Lengths in nanometres, the count per m². */
@@ -25,7 +26,7 @@ const tables = [table('masonry.brick-units'), table('masonry.metric-brick-units'
 const read = new WeakMap<Table, ReadonlyMap<string, NamedBrick>>()
 
 /** The brick of the standard name, with the table that has it as its only source. */
-export const namedBrick: Need<NamedBrick> = {
+export const namedBrick: Need<NamedBrick> = foundOnce({
   asks: asksOf(unit, ...tables),
   find: (inputs) => {
     const name = unit.find(inputs)
@@ -34,7 +35,7 @@ export const namedBrick: Need<NamedBrick> = {
     const inTables = found.flatMap((one) => inTable(one, name))
     return inTables[0] ?? unlisted(name.value, found)
   },
-}
+})
 
 function inTable(found: Found<Table>, name: Extract<Found<string>, { known: true }>): readonly Found<NamedBrick>[] {
   if (!found.known) return []

@@ -1,3 +1,4 @@
+import type { Inputs } from './inputs.ts'
 import { asksOf, combined, optional, type Found, type Need } from './need.ts'
 
 /** The greatest of those that are known; unknown only while none is. */
@@ -64,6 +65,19 @@ export function shownOnce<T>(wanted: Need<T>): Need<T> {
       if (!given.known) return given
       const used = new Map(given.used.map((input) => [`${input.from} ${input.text}`, input] as const))
       return { ...given, used: [...used.values()], assumptions: [...new Set(given.assumptions)] }
+    },
+  }
+}
+
+/** Found once for the inputs of a quantity, where many needs are made of it. Inputs do not change. */
+export function foundOnce<T>(wanted: Need<T>): Need<T> {
+  const ready = new WeakMap<Inputs, Found<T>>()
+  return {
+    asks: wanted.asks,
+    find: (inputs) => {
+      const given = ready.get(inputs) ?? wanted.find(inputs)
+      ready.set(inputs, given)
+      return given
     },
   }
 }

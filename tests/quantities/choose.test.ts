@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { assuming, best, firstKnown, greatest, isKnown, onlyWhere, positive, shownOnce, taken, whether } from '../../src/quantities/choose.ts'
+import { assuming, best, firstKnown, foundOnce, greatest, isKnown, onlyWhere, positive, shownOnce, taken, whether } from '../../src/quantities/choose.ts'
 import { choiceIs, combined, fact, limit, orElse } from '../../src/quantities/need.ts'
 import { amount, inputsOf } from './inputs.ts'
 
@@ -71,6 +71,15 @@ test('parts that go by the same input show it once', () => {
   const found = shownOnce(twice).find(inputsOf({ facts: { 'head.flashing.upstand': '6 in' } }))
   expect(found).toMatchObject({ value: amount('12 in'), used: [{ from: 'head.flashing.upstand' }], assumptions: ['It was measured dry.'] })
   expect(found.known && found.used).toHaveLength(1)
+})
+
+test('what is found once is not looked for again, but other inputs have their own', () => {
+  let looked = 0
+  const need = foundOnce({ asks: upstand.asks, find: (inputs) => { looked += 1; return upstand.find(inputs) } })
+  const inputs = inputsOf({ facts: { 'head.flashing.upstand': '6 in' } })
+  expect([need.find(inputs), need.find(inputs)]).toMatchObject([{ value: amount('6 in') }, { value: amount('6 in') }])
+  expect(looked).toBe(1)
+  expect(need.find(inputsOf({}))).toMatchObject({ known: false })
 })
 
 test('the best keeps the first of equals', () => {
