@@ -5,7 +5,7 @@ import { cutStock, type Cut } from '../quantities/cutting-stock.ts'
 import type { LengthUnit } from '../units/length-text.ts'
 import { cutListView, viewOfPlan } from './cut-list-view.ts'
 import { lengthView, readLengthInput, viewOfLength } from './lengths.ts'
-import { defineOperation, failure, type Answer } from './operation.ts'
+import { defineOperation, failure } from './operation.ts'
 
 const text = z.string()
 
@@ -23,12 +23,14 @@ const input = z
   })
   .meta({ id: 'CutListRequest' })
 
+const cutListAnswer = z.strictObject({ plan: cutListView.nullable(), tooLong: z.array(tooLong) }).meta({ id: 'CutListAnswer' })
+
 export const planCuts = defineOperation({
   name: 'planCuts',
   summary: 'Plan how pieces are cut from stock',
   description: 'The cutting list that buys the least stock. Where that is not proven the bound says how far from it the list can be at most.',
   input,
-  output: z.strictObject({ plan: cutListView.nullable(), tooLong: z.array(tooLong) }).meta({ id: 'CutListAnswer' }),
+  output: cutListAnswer,
   answer: (_, { pieces, stockLengths, kerf, trim, lengthUnit }) => {
     const reader = new LengthReader(lengthUnit ?? undefined)
     const order = {
@@ -49,7 +51,7 @@ function tooMany(count: number): readonly Problem[] {
   return count > mostPieces ? [{ code: 'outOfRange', pointer: '/pieces', detail: `They are ${count} pieces; at most ${mostPieces} are planned at once.` }] : []
 }
 
-function answerOf(cut: Cut): Extract<Answer<z.output<typeof planCuts.output>>, { ok: true }>['value'] {
+function answerOf(cut: Cut): z.infer<typeof cutListAnswer> {
   if (cut.possible) return { plan: viewOfPlan(cut.plan), tooLong: [] }
   return { plan: null, tooLong: cut.tooLong.map(({ reference, length, longest }) => ({ reference, length: viewOfLength(length), longest: viewOfLength(longest) })) }
 }

@@ -50,6 +50,7 @@ const ofPieces = [
   ['flashing.head-cut-length', 'Head flashing, cut length'],
   ['flashing.head-girth', 'Head flashing, girth'],
   ['sill.flashing-cut-length', 'Sill flashing, cut length'],
+  ['sill.flashing-girth', 'Sill flashing, girth'],
 ] as const
 
 /** Adds up an opening schedule. What is not known is a gap, never a nought in a total. */

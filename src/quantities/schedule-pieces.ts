@@ -43,7 +43,7 @@ export function lintelPieces(openings: readonly ScheduledOpening[]): readonly Li
 export function flashingPieces(openings: readonly ScheduledOpening[]): readonly FlashingPiece[] {
   return gathered(openings, ({ results }) => [
     ...piece('head', results.get('flashing.head-cut-length'), amountOf(results.get('flashing.head-girth'))),
-    ...piece('sill', results.get('sill.flashing-cut-length'), undefined),
+    ...piece('sill', results.get('sill.flashing-cut-length'), amountOf(results.get('sill.flashing-girth'))),
   ])
 }
 
