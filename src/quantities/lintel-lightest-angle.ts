@@ -5,15 +5,20 @@ import { quantityText } from '../units/quantity-text.ts'
 import { taken } from './choose.ts'
 import { defineQuantity, type Computation } from './define.ts'
 import { bendingStressOf, deflectionOf, momentOf } from './lintel-beam.ts'
-import { beamLoadOf, otherLoad, ownWeight } from './lintel-load.ts'
+import { imposedOnLintel } from './lintel-imposed-load.ts'
+import { beamLoadOf, ownWeight } from './lintel-load.ts'
 import { onLooseAngle } from './lintel-needs.ts'
+import { pointLoadOnLintel } from './lintel-point-load.ts'
 import { anglesOf, type Angle } from './lintel-section.ts'
 import { beamFormulas, confirmed } from './lintel-sources.ts'
-import { fact, limit, orElse, parameter, result, resultText, table } from './need.ts'
+import { combined, limit, orElse, parameter, result, resultText, table } from './need.ts'
+import type { PartLoad } from './simple-span.ts'
 
 interface Demand {
   readonly arching: string
   readonly brick: number
+  readonly floor: number
+  readonly point: PartLoad | undefined
   readonly span: number
   readonly allowed: number
   readonly allowable: number
@@ -23,7 +28,8 @@ interface Demand {
 const needs = {
   arching: resultText('lintel.arching'),
   brick: result('lintel.brick-load'),
-  loadAbove: fact.flag('wall.loadAbove'),
+  floor: imposedOnLintel,
+  point: combined({ point: pointLoadOnLintel }, ({ point }) => point?.onSpan),
   span: result('lintel.effective-span'),
   allowed: result('lintel.deflection-limit'),
   allowable: parameter('steel.allowable-bending-stress'),
@@ -39,7 +45,7 @@ export const lintelLightestAngle = defineQuantity({
   part: 'head',
   dimension: null,
   structural: true,
-  formula: 'the lightest single angle, long leg vertical, whose bending stress and deflection under brick and own weight are within what is allowed',
+  formula: 'the lightest single angle, long leg vertical, whose bending stress and deflection under brick, own weight and whatever else comes on it are within what is allowed',
   sources: [beamFormulas],
   appliesTo: onLooseAngle,
   needs: { sections: table('steel.angle-sections'), ...needs },
@@ -53,7 +59,7 @@ export const lintelLightestMetricAngle = defineQuantity({
   part: 'head',
   dimension: null,
   structural: true,
-  formula: 'the lightest single angle in metric sizes, long leg vertical, whose bending stress and deflection under brick and own weight are within what is allowed',
+  formula: 'the lightest single angle in metric sizes, long leg vertical, whose bending stress and deflection under brick, own weight and whatever else comes on it are within what is allowed',
   sources: [beamFormulas],
   appliesTo: onLooseAngle,
   needs: { sections: table('steel.metric-angle-sections'), ...needs },
@@ -62,13 +68,11 @@ export const lintelLightestMetricAngle = defineQuantity({
 
 interface Asked extends Demand {
   readonly sections: Table
-  readonly loadAbove: boolean
   readonly leastLeg: number
   readonly leastThickness: number
 }
 
-function lightestOf({ sections, leastLeg, leastThickness, loadAbove, ...demand }: Asked, system: UnitSystem): Computation {
-  if (loadAbove) return otherLoad
+function lightestOf({ sections, leastLeg, leastThickness, ...demand }: Asked, system: UnitSystem): Computation {
   const seatsBrick = ({ horizontalLeg, thickness }: Angle) => horizontalLeg >= leastLeg && thickness >= leastThickness
   const [lightest, next] = anglesOf(sections).filter((angle) => seatsBrick(angle) && Math.max(...used(angle, demand)) <= 1)
   if (!lightest) return { reason: 'outsidePrescriptive', why: 'No single angle of the table carries the brick over this span; the support needs a licensed professional.' }
@@ -86,8 +90,8 @@ function usedText(angle: Angle, demand: Demand, system: UnitSystem): string {
 }
 
 /** The parts of the allowable stress and of the allowed deflection that an angle uses. */
-function used(angle: Angle, { arching, brick, span, allowed, allowable, modulus }: Demand): readonly [stress: number, deflection: number] {
-  const load = beamLoadOf(arching, brick, ownWeight(angle, span))
+function used(angle: Angle, { arching, brick, floor, point, span, allowed, allowable, modulus }: Demand): readonly [stress: number, deflection: number] {
+  const load = beamLoadOf(arching, brick, ownWeight(angle, span) + floor, point)
   const stress = bendingStressOf(momentOf(load, metres(span)), angle.sectionModulus)
   const deflection = nanometresOf(deflectionOf(load, metres(span), { modulus, momentOfInertia: angle.momentOfInertia }))
   return [stress / allowable, deflection / allowed]

@@ -2,11 +2,11 @@ import { metres, nanometresOf } from '../units/length.ts'
 import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
 import { weightOf } from '../units/weight.ts'
 import { taken, whether } from './choose.ts'
-import { defineQuantity, type Computation } from './define.ts'
+import { defineQuantity } from './define.ts'
 import { arches } from './lintel-arching.ts'
 import type { BeamLoad } from './lintel-beam.ts'
 import { imposedOnLintel } from './lintel-imposed-load.ts'
-import { loadNotStated, loadsAboveIfSaid } from './lintel-loads-above.ts'
+import { loadsAboveIfSaid } from './lintel-loads-above.ts'
 import { onLintel, onLooseAngle, veneerWeight } from './lintel-needs.ts'
 import { pointLoadOnLintel } from './lintel-point-load.ts'
 import type { Angle } from './lintel-section.ts'
@@ -18,7 +18,6 @@ const span = result('lintel.effective-span')
 const above = fact.amount('wall.heightAboveHead')
 const triangle = lintelTextbook('p. 231', 231)
 
-export const otherLoad: Computation = { reason: 'outsidePrescriptive', why: loadNotStated }
 const brickOnly = 'Nothing but the brick is counted; whether anything else rests on it is not known.'
 const besidesBrick = 'The floor, roof or point load on the brick comes on top.'
 

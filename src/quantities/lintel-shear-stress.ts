@@ -16,7 +16,7 @@ interface Web {
 }
 
 const ofAngle: Need<Web> = combined({ angle: angleOverOpening }, ({ angle }) => ({
-  height: angle.verticalLeg, width: angle.thickness * countOf(angle), note: 'The flat leg is not counted.',
+  height: angle.verticalLeg, width: angle.thickness * angle.count, note: 'The flat leg is not counted.',
 }))
 
 const ofMasonry: Need<Web> = combined({ height: fact.amount('head.support.depth'), width: fact.amount('head.support.width') }, ({ height, width }) => ({
@@ -65,11 +65,6 @@ export const lintelShearRatio = defineQuantity({
     notes: [confirmed],
   }),
 })
-
-/** A pair of angles is spelled with its count in front. */
-function countOf({ section }: Angle): number {
-  return Number(/^\d/.exec(section)?.[0] ?? 1)
-}
 
 function forceText(newtons: number): string {
   return quantityText({ dimension: 'force', amount: newtons }, 'inchPound')

@@ -75,7 +75,7 @@ describe('what is not there', () => {
     expect(take.lintels).toEqual([])
     expect(take.flashing).toEqual([])
     expect(take.totals.every(({ counted, notKnown }) => counted.length === 0 && notKnown.length === 1)).toBe(true)
-    expect(take.gaps.map(({ quantity }) => quantity)).toEqual(['lintel.length', 'flashing.head-cut-length', 'flashing.head-girth', 'sill.flashing-cut-length', ...take.totals.map(({ quantity }) => quantity)])
+    expect(take.gaps.map(({ quantity }) => quantity)).toEqual(['lintel.length', 'flashing.head-cut-length', 'flashing.head-girth', 'sill.flashing-cut-length', 'sill.flashing-girth', ...take.totals.map(({ quantity }) => quantity)])
     expect(take.gaps[0]).toMatchObject({ missing: [], why: 'It was not computed for this opening.' })
   })
 
