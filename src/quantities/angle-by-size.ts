@@ -1,6 +1,6 @@
 import { millimetres } from '../units/length.ts'
 import { angleProperties } from './angle-geometry.ts'
-import type { Angle, Sizes } from './lintel-section.ts'
+import type { Angle, Sizes } from './angle-sizes.ts'
 
 /** Said wherever such an angle is computed with. */
 export const computedBySize = 'The angle is in no table of sections; its strength is computed from its sizes, without a fillet and with toes rounded to the full thickness, which errs on the safe side.'

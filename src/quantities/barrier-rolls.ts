@@ -1,7 +1,7 @@
 import { exactLengthText, quantityText } from '../units/quantity-text.ts'
 import { endLap, felt, openingRectangle, sheet, wallLength } from './barrier-wall.ts'
 import { onlyWhere } from './choose.ts'
-import { defineQuantity } from './define.ts'
+import { defineQuantity, valueText } from './define.ts'
 import { fewestPieces } from './flashing-splices.ts'
 import { fact, limit, orElse, parameter, result } from './need.ts'
 import { rectangleArea } from './plane-area.ts'
@@ -54,7 +54,7 @@ export const barrierRolls = defineQuantity({
     return {
       value: rolls,
       steps: [
-        `${courses} courses × ${layers} × ${exactLengthText(length)} = ${exactLengthText(run)}, with waste ${exactLengthText(wanted)}`,
+        `${courses} courses × ${layers} × ${exactLengthText(length)} = ${exactLengthText(run)}, with waste ${valueText(wanted, 'length')}`,
         `Rolls of ${exactLengthText(roll)}, each after the first less a lap of ${exactLengthText(lap)}: ${rolls}`,
       ],
       notes: ['Sheets run across the opening and are cut there; what is cut out is not taken off. A roll that is begun goes on into the next course.'],

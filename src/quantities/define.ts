@@ -90,7 +90,7 @@ function gathered<T extends object>(definition: Definition<T>, found: readonly (
   const known = found.flatMap(([name, need]) => (need.known ? [{ name, ...need }] : []))
   return {
     inputs: known.flatMap(({ name, used }) => used.map((input) => ({ name, ...input }))),
-    assumptions: known.flatMap(({ assumptions }) => assumptions),
+    assumptions: [...new Set(known.flatMap(({ assumptions }) => assumptions))],
     sources: distinct([...(definition.sources ?? []), ...known.flatMap(({ sources }) => sources)]),
   }
 }

@@ -1,21 +1,9 @@
 import { cellText, type Table } from '../catalog/reference.ts'
-import { readLength } from '../units/length-text.ts'
 import { readQuantity } from '../units/quantity.ts'
 import { angleBySize, computedBySize, slendernessOf } from './angle-by-size.ts'
+import { countOf, sizesOf, type Angle, type Sizes } from './angle-sizes.ts'
 import type { Inputs } from './inputs.ts'
 import { asksOf, combined, fact, optional, parameter, table, type Found, type Need } from './need.ts'
-
-/** An angle, or several side by side: the first leg stands. Lengths are of one, in nm; mass in kg/m, inertia in mm⁴ and modulus in mm³ of all. */
-export interface Angle {
-  readonly section: string
-  readonly count: number
-  readonly verticalLeg: number
-  readonly horizontalLeg: number
-  readonly thickness: number
-  readonly mass: number
-  readonly momentOfInertia: number
-  readonly sectionModulus: number
-}
 
 type Row = Table['rows'][number]
 
@@ -39,10 +27,6 @@ export function findAngle(sections: Table, section: string): Angle | undefined {
   return one && count > 1 ? several(one, count, section) : one
 }
 
-/** How many angles a spelling has side by side: "2L6x4x3/8" is two. */
-function countOf(section: string): number {
-  return Number(/^(\d)L/.exec(section)?.[1] ?? 1)
-}
 
 function sectionsOf(table: Table): Sections {
   const ready = read.get(table) ?? readSections(table)
@@ -135,22 +119,3 @@ export const angleOverOpening: Need<Angle> = {
 function without(reason: 'outsidePrescriptive' | 'methodDoesNotHold', why: string) {
   return { known: false, missing: [], because: { status: 'notDetermined', reason, why } } as const
 }
-
-/** What a spelling says of an angle, in nm. */
-export interface Sizes {
-  readonly verticalLeg: number
-  readonly horizontalLeg: number
-  readonly thickness: number
-}
-
-/** Reads the legs and thickness out of the one spelling that descriptions are settled into; undefined for any other. */
-export function sizesOf(section: string): Sizes | undefined {
-  const sizes = /^\d?L(.*)$/.exec(section)?.[1]?.split('x') ?? []
-  const unit = sizes.some((size) => Number(size) > longestInchLeg) ? 'mm' : 'in'
-  const [verticalLeg, horizontalLeg, thickness] = sizes.map((size) => readLength(size, unit))
-  if (!verticalLeg?.ok || !horizontalLeg?.ok || !thickness?.ok) return undefined
-  return { verticalLeg: verticalLeg.nanometres, horizontalLeg: horizontalLeg.nanometres, thickness: thickness.nanometres }
-}
-
-/** No angle has a leg of more inches; a greater number is in millimeters. */
-const longestInchLeg = 12

@@ -4,7 +4,7 @@ import { eitherOf } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { pressureOf } from './lintel-bearing-stress.ts'
 import { onLintel, onLooseAngle } from './lintel-needs.ts'
-import { angleOverOpening, type Angle } from './lintel-section.ts'
+import { angleOverOpening } from './lintel-section.ts'
 import { confirmed, lintelExample } from './lintel-sources.ts'
 import { combined, fact, parameter, result, type Need } from './need.ts'
 

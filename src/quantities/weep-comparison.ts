@@ -2,7 +2,7 @@ import { computedLengthText } from '../units/quantity-text.ts'
 import { defineQuantity, type Computation } from './define.ts'
 import { headJointHeight, headPitches, type Pitches } from './joint-pitch.ts'
 import { combined, limit, optional, parameter, result, type Need } from './need.ts'
-import { circleArea, rectangleArea } from './plane-area.ts'
+import { circleArea, rectangleArea, smallAreaText } from './plane-area.ts'
 import type { QuantityTable } from './result.ts'
 import { headJoints, weepsIn } from './weep-grid.ts'
 import { mortarJoint } from './weep-opening.ts'
@@ -96,13 +96,13 @@ function heldBack(curvature: 2 | 4, width: number, { tension, perMeter }: Given[
 
 const columns: QuantityTable['columns'] = [
   { title: 'Kind', dimension: null }, { title: 'Greatest spacing', dimension: 'length' }, { title: 'Weeps', dimension: 'count' },
-  { title: 'Clear area of one', dimension: 'area' }, { title: 'Clear area per length', dimension: 'openArea' },
+  { title: 'Clear area of one', dimension: null }, { title: 'Clear area per length', dimension: 'openArea' },
   { title: 'Water held back', dimension: 'length' }, { title: 'What is said of it', dimension: null }, { title: 'Spacing by', dimension: null },
 ]
 
 function rowOf({ name, spacing, area, heldBack, said }: Way, count: number | null, length: number): QuantityTable['rows'][number] {
   const perLength = area === undefined || count === null ? null : (count * area) / (length * 1e-9)
-  return [name, spacing.value.amount, count, area ?? null, perLength, heldBack ?? null, said, spacing.from]
+  return [name, spacing.value.amount, count, area === undefined ? null : smallAreaText(area), perLength, heldBack ?? null, said, spacing.from]
 }
 
 function stepsOf({ joint: { width }, water, small }: Given): readonly string[] {

@@ -1,6 +1,7 @@
 import { exactLengthText } from '../units/quantity-text.ts'
 import { defineQuantity, type Computation } from './define.ts'
 import { combined, fact, optional, result } from './need.ts'
+import { smallAreaText } from './plane-area.ts'
 import { weepArea } from './weep-opening.ts'
 import { weepKind } from './weep-spacing.ts'
 
@@ -47,7 +48,7 @@ function openArea({ kind, area, count, length }: Given): Computation {
   if (area === undefined) return { reason: 'methodDoesNotHold', why: withoutOpening[kind] ?? 'Under a slab, or among stones, no head joint gives the size of an open weep.' }
   return {
     value: (count * area) / (length * 1e-9),
-    steps: [`${count} × ${Number(area.toPrecision(4))} mm2 in ${exactLengthText(length)}`],
+    steps: [`${count} × ${smallAreaText(area)} in ${exactLengthText(length)}`],
     notes: ['Clean weeps; what mortar, mesh or insects close is not taken off.'],
   }
 }

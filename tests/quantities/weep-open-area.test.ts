@@ -21,7 +21,7 @@ describe('clear opening over the head', () => {
   })
 
   test('in words', () => {
-    expect(evaluate(headWeepOpenArea, over({ 'head.weeps.kind': 'tube', 'head.weeps.diameter': '3/8 in' }))).toMatchObject({ text: '0.071 in2/ft', steps: ['3 × 71.26 mm2 in 56 in'], assumptions: [] })
+    expect(evaluate(headWeepOpenArea, over({ 'head.weeps.kind': 'tube', 'head.weeps.diameter': '3/8 in' }))).toMatchObject({ text: '0.071 in2/ft', steps: ['3 × 0.1104 in2 (71.26 mm2) in 56 in'], assumptions: [] })
   })
 
   test('of metric brick', () => {
@@ -61,6 +61,11 @@ describe('clear opening under the sill', () => {
     { name: 'tubes under a slab', facts: { 'sill.kind': 'stone', 'sill.weeps.kind': 'tube', 'sill.weeps.diameter': '1/4 in' }, squareInches: 3 * 0.0490874 },
   ])('$name', ({ facts, squareInches }) => {
     expect(valueOf(evaluate(sillWeepOpenArea, over({ 'sill.weeps.kind': 'openHeadJoint', ...facts })))).toBeCloseTo((squareInches * 645.16) / (56 * 0.0254), 2)
+  })
+
+  test('says an assumption once, however often it was made', () => {
+    const { assumptions } = evaluate(sillWeepOpenArea, over({ 'sill.kind': 'brickRowlock' }))
+    expect(assumptions.filter((one) => one.startsWith('No kind of weep'))).toHaveLength(1)
   })
 
   test('does not hold for open joints under a slab', () => {
