@@ -22,6 +22,7 @@ export const movementJointSpacingAllowed = defineQuantity({
     withOpenings: parameter('movement.joint-spacing-with-openings'), plainWall: parameter('movement.joint-spacing-plain-wall'), britain: parameter('movement.joint-spacing-clay-britain'),
   },
   compute: ({ width, closes, strain, withOpenings, plainWall, britain }) => {
+    if (width === 0) return { reason: 'methodDoesNotHold', why: 'A joint without width lets nothing move.' }
     const byWidth = Math.round((width * closes) / strain)
     return {
       value: Math.min(byWidth, withOpenings),

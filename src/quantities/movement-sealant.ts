@@ -44,6 +44,7 @@ export const movementSealantDepth = defineQuantity({
     least: limit('joint.sealant-depth-minimum'), greatest: limit('joint.sealant-depth-maximum'),
   },
   compute: ({ width, least, greatest }) => {
+    if (width === 0) return { reason: 'methodDoesNotHold', why: 'There is no joint to fill.' }
     const half = Math.round(width / 2)
     return {
       value: Math.min(Math.max(half, least), greatest),

@@ -38,6 +38,8 @@ describe('spacing of vertical movement joints', () => {
     expect(compared(spacing('1/2 in'), /British/)).toBe(amount('12 m'))
   })
 
+  test('there is none for a joint without width', () => expect(spacing('0 in').reason).toBe('methodDoesNotHold'))
+
   test('names the width where it is missing', () => {
     expect(evaluate(movementJointSpacingAllowed, { quantities }).missing).toEqual(['wall.movementJointWidth'])
   })

@@ -84,6 +84,10 @@ describe('depth of the sealant', () => {
     expect(result).toMatchObject({ value: amount('3/8 in'), assumptions: [expect.stringMatching(/not measured/)] })
   })
 
+  test('there is none without a joint', () => {
+    expect(evaluate(movementSealantDepth, { facts: { 'jambs.sealantWidth': '0 in' }, limits }).reason).toBe('methodDoesNotHold')
+  })
+
   test('names the width where neither is known', () => {
     expect(evaluate(movementSealantDepth, { limits }).missing).toEqual(['jambs.sealantWidth'])
   })
