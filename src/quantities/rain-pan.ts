@@ -18,7 +18,7 @@ export function volumeBehindDams(pan: { readonly length: number; readonly depth:
   const [length, depth, dam] = [pan.length, pan.depth, pan.dam].map(metres)
   if (length === undefined || depth === undefined || dam === undefined) throw new Error('a pan has three sizes')
   const fall = Math.tan((pan.slope * Math.PI) / 180)
-  const section = fall * depth < dam ? depth * dam - (fall * depth ** 2) / 2 : dam ** 2 / (2 * fall)
+  const section = fall * depth <= dam ? depth * dam - (fall * depth ** 2) / 2 : dam ** 2 / (2 * fall)
   return length * section * 1e3
 }
 

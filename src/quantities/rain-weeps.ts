@@ -32,6 +32,12 @@ function notComputed(kind: string): Computation {
   return { reason: 'methodDoesNotHold', why }
 }
 
+const closed: Computation = { reason: 'methodDoesNotHold', why: 'A weep without any opening is closed.' }
+
+function isClosed(hole: WeepHole): boolean {
+  return hole.shape === 'slot' ? hole.width <= 0 || hole.height <= 0 : hole.diameter <= 0
+}
+
 /** Depth of water that a clean weep holds back by surface tension, in nanometres. */
 export const weepBreakthrough = defineQuantity({
   id: 'rain.weep-breakthrough',
@@ -45,6 +51,7 @@ export const weepBreakthrough = defineQuantity({
   needs: { kind, hole, water },
   compute: ({ kind, hole, water }) => {
     if (!hole) return notComputed(kind)
+    if (isClosed(hole)) return closed
     return { value: nanometresOf(hole.shape === 'slot' ? heldAtSlot(water, hole.width) : heldAtHole(water, hole.diameter)), notes: ['On a level pan and at clean edges that water does not wet. The narrower the weep, the more stays.'] }
   },
 })
@@ -70,6 +77,8 @@ export const weepCapacity = defineQuantity({
   },
   compute: ({ kind, hole, count, dam, discharge, open, water }) => {
     if (!hole) return notComputed(kind)
+    if (isClosed(hole)) return closed
+    if (dam <= 0) return { reason: 'methodDoesNotHold', why: 'Without an end dam no water stands on the flashing.' }
     const rows = [dam / 4, dam / 2, dam].map((depth) => {
       const one = flowThrough(hole, metres(depth), discharge, water)
       return [Math.round(depth), one ?? null, one === undefined ? null : one * count, 0] as const

@@ -27,6 +27,11 @@ describe('water behind the dams', () => {
     expect(volumeBehindDams({ length: amount('1950 mm'), depth, dam, slope: (angle * 180) / Math.PI })).toBeCloseTo(volume, 9)
   })
 
+  test('is none without a dam, level or falling', () => {
+    expect(valueOf(evaluate(panVolume, { facts: { ...pan, 'head.flashing.endDamHeight': '0 mm' }, quantities }))).toBe(0)
+    expect(valueOf(evaluate(panVolume, { facts: { ...pan, 'head.flashing.endDamHeight': '0 mm', 'head.flashing.slope': '5 deg' }, quantities }))).toBe(0)
+  })
+
   test('takes the least dam of the rule and a level pan where they are not known, and says so', () => {
     const result = evaluate(panVolume, { facts: { 'wall.airSpace': '25 mm' }, limits: { 'flashing.end-dam-height': '25 mm' }, quantities })
     expect(valueOf(result)).toBeCloseTo(1.21875, 9)
@@ -116,6 +121,13 @@ describe('what the weeps let out', () => {
 
   test('does not hold for a tube higher than the dam', () => {
     expect(evaluate(weepCapacity, { facts: { ...weeps, 'head.weeps.kind': 'tube', 'head.weeps.diameter': '1 in' } }).reason).toBe('methodDoesNotHold')
+  })
+
+  test('does not hold without a dam, or for a weep of no width', () => {
+    expect(evaluate(weepCapacity, { facts: { ...weeps, 'head.flashing.endDamHeight': ['0 mm', '20 mm'] } }).reason).toBe('methodDoesNotHold')
+    expect(evaluate(weepCapacity, { facts: { ...weeps, 'head.weeps.diameter': '0 mm' } }).reason).toBe('methodDoesNotHold')
+    expect(evaluate(weepBreakthrough, { facts: { ...weeps, 'head.weeps.diameter': '0 mm' } }).reason).toBe('methodDoesNotHold')
+    expect(evaluate(weepBreakthrough, { facts: { 'head.weeps.kind': 'tube', 'head.weeps.diameter': '0 mm' } }).reason).toBe('methodDoesNotHold')
   })
 
   test('names the size of a tube where it is not known', () => {
