@@ -21,8 +21,8 @@ const layout = z
     rain: z.strictObject({ ...measured, times: z.number().positive().nullish() }).meta({ id: 'RainColumnInput', description: 'Hourly depth in mm or in; `times` is what a written number is multiplied by, 0.1 for tenths.' }),
     wind: z.strictObject(measured).meta({ id: 'WindColumnInput' }),
     direction: z.strictObject({ column }).meta({ id: 'DirectionColumnInput', description: 'Where the wind comes from, degrees from north.' }),
-    temperature: z.strictObject(measured).nullish().meta({ id: 'TemperatureColumnInput' }),
-    station: z.strictObject({ column, is: text.max(100) }).nullish().meta({ id: 'StationInput', description: 'Only the lines of this station.' }),
+    temperature: z.strictObject(measured).meta({ id: 'TemperatureColumnInput' }).nullish(),
+    station: z.strictObject({ column, is: text.max(100) }).meta({ id: 'StationInput', description: 'Only the lines of this station.' }).nullish(),
     missing: z.array(text.max(20)).max(20).nullish().meta({ description: 'What the file writes where it has no reading.' }),
     dryHoursLeftOut: z.boolean().nullish(),
   })
@@ -42,16 +42,16 @@ const analysis = z
         hours: z.int(), expectedHours: z.int(), missingHours: z.int(), from: text, to: text, isTypicalYear: z.boolean(), ofOtherStations: z.int(),
         malformed: z.strictObject({ count: z.int(), first: z.array(z.strictObject({ line: z.int(), why: text }).meta({ id: 'MalformedLine' })) }).meta({ id: 'MalformedLines' }),
       })
-      .nullable()
-      .meta({ id: 'HourlyFileSummary' }),
+      .meta({ id: 'HourlyFileSummary' })
+      .nullable(),
     findings: z.array(z.strictObject({ code: text, decides: z.boolean().meta({ description: 'True where it keeps an index from being computed.' }), text }).meta({ id: 'QualityFinding' })),
     rain: z
       .strictObject({
         total: figure, wetHours: z.int(), lost: figure.meta({ description: 'Fell with wind from an unknown direction.' }), calm: figure, snow: figure, ofUnknownTemperature: figure,
         years: z.array(z.strictObject({ year: z.int(), whole: z.boolean(), rain: figure }).meta({ id: 'RainYear' })),
       })
-      .nullable()
-      .meta({ id: 'RainSums', description: 'Millimeters.' }),
+      .meta({ id: 'RainSums', description: 'Millimeters.' })
+      .nullable(),
     walls: z.array(z.strictObject({ azimuth: figure, all: indices, withoutSnow: indices.nullable() }).meta({ id: 'WallRain' })),
     notes: z.array(text),
     sources: z.array(z.strictObject({ title: text, locator: text, evidence, readIn: text.nullable() }).meta({ id: 'RainSource' })),

@@ -13,15 +13,15 @@ const bar = z
 export const cutListView = z
   .strictObject({
     bars: z.array(bar),
-    stock: lengthView.meta({ description: 'All that is bought.' }),
+    stock: lengthView,
     pieces: lengthView,
     sawCuts: lengthView,
     trim: lengthView,
     offcuts: lengthView,
-    bound: lengthView.meta({ description: 'No way of cutting buys less than this.' }),
+    bound: lengthView,
     optimal: z.boolean().meta({ description: 'True where it is proven that nothing less will do.' }),
   })
-  .meta({ id: 'CutList' })
+  .meta({ id: 'CutList', description: '`stock` is all that is bought; no way of cutting buys less than `bound`.' })
 
 export function viewOfPlan({ bars, stock, pieces, sawCuts, trim, offcuts, bound, optimal }: CuttingPlan): z.infer<typeof cutListView> {
   return {

@@ -5,9 +5,11 @@ import { stockToCut } from '../quantities/stock-to-cut.ts'
 import { cutListView, viewOfPlan } from './cut-list-view.ts'
 import { lengthView, viewOfLength } from './lengths.ts'
 
+export const flashingPlace = z.enum(['head', 'sill']).meta({ id: 'FlashingPlace' })
+
 export const flashingCutLists = z
   .strictObject({
-    place: z.enum(['head', 'sill']).meta({ id: 'FlashingPlace' }),
+    place: flashingPlace,
     girth: lengthView.nullable().meta({ description: 'Width of the stock; null where it is not known.' }),
     stockLength: lengthView,
     plan: cutListView,

@@ -12,7 +12,7 @@ import { quantities } from '../quantities/index.ts'
 import { baseUnits } from '../units/dimension.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { RuleSet } from '../catalog/rule-set.ts'
-import { cutListsOf, flashingCutLists } from './flashing-cut-lists.ts'
+import { cutListsOf, flashingCutLists, flashingPlace } from './flashing-cut-lists.ts'
 import { lengthView, viewOfLength } from './lengths.ts'
 import { failure, parseInput, type Dependencies, type Operation } from './operation.ts'
 import { place, resolvePlace } from './place.ts'
@@ -32,7 +32,7 @@ const lintelPiece = z
   .strictObject({ section: text.nullable(), chosen: z.enum(['described', 'lightest', 'notKnown']).meta({ id: 'SectionChosen' }), length: lengthView, count: counted, references: z.array(text) })
   .meta({ id: 'LintelPiece' })
 const flashingPiece = z
-  .strictObject({ place: z.enum(['head', 'sill']).meta({ id: 'FlashingPlace' }), length: lengthView, girth: lengthView.nullable(), count: counted, references: z.array(text) })
+  .strictObject({ place: flashingPlace, length: lengthView, girth: lengthView.nullable(), count: counted, references: z.array(text) })
   .meta({ id: 'FlashingPiece' })
 const total = z
   .strictObject({
