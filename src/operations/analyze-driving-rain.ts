@@ -13,7 +13,7 @@ const measured = { column, unit: text.max(20) }
 
 const layout = z
   .strictObject({
-    separator: z.enum([',', ';', '\t']).nullish(),
+    separator: z.enum(['comma', 'semicolon', 'tab']).meta({ id: 'ColumnSeparator' }).nullish(),
     linesBeforeHeader: z.int().min(0).max(1_000).nullish().meta({ description: 'Lines above the line of column names.' }),
     time: z
       .strictObject({ column: column.nullish(), year: column.nullish(), month: column.nullish(), day: column.nullish(), hour: column.nullish() })
@@ -95,6 +95,8 @@ function mutable({ azimuth, all, withoutSnow }: Walls[number]): z.infer<typeof a
   return { azimuth, all: { ...all, years: [...all.years] }, withoutSnow: withoutSnow && { ...withoutSnow, years: [...withoutSnow.years] } }
 }
 
+const separators = { comma: ',', semicolon: ';', tab: '\t' } as const
+
 /** The layout without what was left out; undefined where the time is told by halves. */
 function tableOf({ time: { column: whole, ...parts }, separator, linesBeforeHeader, rain: { times, ...rain }, wind, direction, temperature, station, missing, dryHoursLeftOut }: z.output<typeof layout>) {
   const { year, month, day, hour } = parts
@@ -105,7 +107,7 @@ function tableOf({ time: { column: whole, ...parts }, separator, linesBeforeHead
     layout: {
       time, wind, direction,
       rain: { ...rain, ...(times ? { times } : {}) },
-      ...(separator ? { separator } : {}), ...(linesBeforeHeader ? { linesBeforeHeader } : {}), ...(temperature ? { temperature } : {}),
+      ...(separator ? { separator: separators[separator] } : {}), ...(linesBeforeHeader ? { linesBeforeHeader } : {}), ...(temperature ? { temperature } : {}),
       ...(station ? { station } : {}), ...(missing ? { missing } : {}), ...(dryHoursLeftOut ? { dryHoursLeftOut } : {}),
     },
   }
