@@ -7,8 +7,8 @@ import { valueOf } from '../opening/opening.ts'
 import type { Problem } from '../opening/problem.ts'
 import { openingSchema } from '../opening/schema.ts'
 import { buildingTakeOff, type BuildingTakeOff } from '../quantities/building-take-off.ts'
-import { computeSome } from '../quantities/compute.ts'
-import { quantities } from '../quantities/index.ts'
+import { computeQuantities } from '../quantities/compute.ts'
+import { everydayQuantities } from '../quantities/index.ts'
 import { baseUnits } from '../units/dimension.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { RuleSet } from '../catalog/rule-set.ts'
@@ -78,7 +78,7 @@ export const takeOff: Operation<typeof input, typeof takeOffView> = {
 function takenOff(openings: readonly { readonly opening: Opening; readonly count: number }[], ruleSet: RuleSet, { catalog }: Dependencies): z.infer<typeof takeOffView> {
   const scheduled = openings.map(({ opening, count }, index) => {
     const section = valueOf(opening, 'head.support.section')
-    const results = computeSome(quantities, quantities.map(({ id }) => id), quantityInputs(opening, ruleSet, catalog))
+    const results = computeQuantities(everydayQuantities, quantityInputs(opening, ruleSet, catalog))
     return { reference: opening.reference ?? `opening ${index + 1}`, count, results, ...(typeof section === 'string' ? { section } : {}) }
   })
   const whole = buildingTakeOff(scheduled)

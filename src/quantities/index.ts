@@ -58,7 +58,7 @@ import { headWeepCount, headWeepCountByCode, headWeepSpacingLimit, sillWeepCount
 import { headWeepOpenArea, sillWeepOpenArea } from './weep-open-area.ts'
 import { headWeepPositions, sillWeepPositions } from './weep-positions.ts'
 
-/** Every quantity, in the order in which an evaluation shows them. */
+/** Every quantity, in the order in which they are shown. */
 export const quantities: readonly QuantityDefinition[] = [
   coursesToHead, openingHeightNearest, widthNearest, coursesToSill, sillNearest, headNearest, headUnits,
   lintelLength, lintelEffectiveSpan, lintelHorizontalLeg, lintelThickness, lintelBrickOverhang,
@@ -84,3 +84,6 @@ export const quantities: readonly QuantityDefinition[] = [
   headCatch, stormCatch, panInflow, panVolume, overtopTime, weepBreakthrough, weepCapacity, windHead,
   sillRunoff, sillFilm,
 ]
+
+/** Those that stand in every evaluation. */
+export const everydayQuantities: readonly QuantityDefinition[] = quantities.filter(({ onRequest }) => !onRequest)

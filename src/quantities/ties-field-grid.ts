@@ -1,5 +1,6 @@
 import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
 import { defineQuantity } from './define.ts'
+import { resultTable } from './need.ts'
 import type { QuantityTable } from './result.ts'
 import { tieArea } from './tie-area.ts'
 import { areasOf, netArea, planTies, tieDemand } from './tie-demand.ts'
@@ -11,7 +12,7 @@ export const tieFieldGrid = defineQuantity({
   title: 'Tie layout around the opening',
   part: 'ties',
   dimension: null,
-  onlyWhenKnown: true,
+  onRequest: true,
   formula: 'rows and columns at the greatest spacings allowed, less those in the opening, and ties along its edges; each serves what lies nearest to it',
   needs: { demand: tieDemand },
   compute: ({ demand }) => {
@@ -57,18 +58,16 @@ export const tieLargestArea = defineQuantity({
   title: 'Greatest area that one tie of the layout serves',
   part: 'ties',
   dimension: 'area',
-  onlyWhenKnown: true,
+  onRequest: true,
   formula: 'the greatest of the areas nearest to each tie, the opening left out',
-  needs: { demand: tieDemand, tie: tieArea },
-  compute: ({ demand, tie }) => {
-    const plan = planTies(demand)
-    if ('why' in plan) return plan
-    const areas = areasOf(demand, plan.layout)
+  needs: { layout: resultTable('ties.field-grid'), tie: tieArea },
+  compute: ({ layout, tie }) => {
+    const areas = layout.rows.map((row) => Number(row[3]))
     const value = Math.max(...areas)
-    const worst = plan.layout.ties[areas.indexOf(value)]
+    const [x, y] = layout.rows[areas.indexOf(value)] ?? []
     return {
       value,
-      steps: worst ? [`${shown(worst.x)} from the left end and ${shown(worst.y)} above the foot: ${areaText(value)} of ${areaText(tie.area)} allowed`] : [],
+      steps: [`${shown(Number(x))} from the left end and ${shown(Number(y))} above the foot: ${areaText(value)} of ${areaText(tie.area)} allowed`],
       notes: [value > tie.area ? 'More than one tie may serve: add a tie beside it.' : 'No tie of the layout serves more than is allowed.'],
     }
   },

@@ -21,14 +21,28 @@ type Side = (point: Point) => number
  * In the square of the unit of the lengths. No two points may coincide.
  */
 export function tributaryAreas(points: readonly Point[], panel: Rectangle, opening: Rectangle): readonly number[] {
-  return points.map((point, index) => {
-    const cell = cellOf(point, points.filter((_, other) => other !== index), cornersOf(panel))
+  const corners = cornersOf(panel)
+  const first = (areaOfPolygon(corners) / points.length) * nearEnough
+  return points.map((point) => {
+    const cell = cellOf(point, points, corners, first)
     return areaOfPolygon(cell) - areaOfPolygon(within(cell, opening))
   })
 }
 
+/** Square of the distance at first looked at, in areas of an even share: a few neighbors each way. */
+const nearEnough = 6
+
+/** Only neighbors less than twice as far away as the farthest corner can cut a cell; who is looked at grows until that is certain. */
+function cellOf(point: Point, points: readonly Point[], panel: Polygon, first: number): Polygon {
+  for (let distance = first; ; distance *= 4) {
+    const near = points.filter((other) => other !== point && squared(point, other) < distance)
+    const cell = cutByAll(point, near, panel)
+    if (4 * reachOf(cell, point) <= distance || near.length === points.length - 1) return cell
+  }
+}
+
 /** Nearest neighbors first: one that is twice as far away as the farthest corner cannot cut the cell, nor can any after it. */
-function cellOf(point: Point, others: readonly Point[], panel: Polygon): Polygon {
+function cutByAll(point: Point, others: readonly Point[], panel: Polygon): Polygon {
   const byDistance = others.map((other) => ({ other, distance: squared(point, other) })).sort((one, next) => one.distance - next.distance)
   let cell = panel
   for (const { other, distance } of byDistance) {
