@@ -66,8 +66,8 @@ export const lintelThermalMovement = defineQuantity({
   needs: {
     length: orElse(fact.amount('head.support.length'), result('lintel.length'), 'The length of the lintel is not known; the least length is taken.'),
     range: fact.amount('exposure.temperatureRange'),
-    steel: parameter('movement.steel-thermal-expansion'),
-    brick: parameter('movement.brick-thermal-expansion'),
+    steel: parameter('movement.steel-thermal-coefficient'),
+    brick: parameter('movement.brick-thermal-coefficient'),
   },
   compute: ({ length, range, steel, brick }) => {
     const movement = nanometresOf(metres(length) * (steel - brick) * range)

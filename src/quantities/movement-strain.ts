@@ -15,7 +15,7 @@ export const movementStrain = defineQuantity({
   sources: [movementArticle],
   needs: {
     moisture: parameter('movement.brick-moisture-expansion'),
-    thermal: parameter('movement.brick-thermal-expansion'),
+    thermal: parameter('movement.brick-thermal-coefficient'),
     range: orElse(fact.amount('exposure.temperatureRange'), parameter('movement.temperature-range'), 'The temperature range of the brick is not known; the usual one is taken.'),
     freezesWet: orElse(fact.flag('exposure.freezesWet'), taken(false), 'Whether the brick freezes while wet is not known; growth by freezing is left out.'),
     freezing: parameter('movement.brick-freezing-expansion'),

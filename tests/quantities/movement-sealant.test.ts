@@ -14,7 +14,7 @@ describe('width of the sealant joint', () => {
     // no moisture and no tolerance, 3.6 millionths per degree; moves 0.124 in
     const result = evaluate(movementSealantWidth, {
       facts: { 'opening.width': '24 ft', 'jambs.sealantClass': 'class25', 'exposure.temperatureRange': '120 °F', 'exposure.freezesWet': false },
-      parameters: { 'movement.brick-thermal-expansion': '0.0000036 /[degF]', 'movement.brick-moisture-expansion': '0', 'movement.joint-tolerance': '0 [in_i]' },
+      parameters: { 'movement.brick-thermal-coefficient': '0.0000036 /[degF]', 'movement.brick-moisture-expansion': '0', 'movement.joint-tolerance': '0 [in_i]' },
       limits,
     }, [movementStrain])
     expect(valueOf(result) / inch_nm).toBeCloseTo(0.5, 2)
@@ -26,7 +26,7 @@ describe('width of the sealant joint', () => {
     // Architectural detailing, worked joint at northernarchitecture.us/architectural-detailing-2/info-wtk.html; its sealant is not legible, and 25 percent is worked by hand: 4 × 0.2466 + 0.125
     const result = evaluate(movementSealantWidth, {
       facts: { 'opening.width': '24 ft', 'jambs.sealantClass': 'class25', 'exposure.temperatureRange': '180 °F', 'exposure.freezesWet': false },
-      parameters: { 'movement.brick-thermal-expansion': '0.0000036 /[degF]', 'movement.brick-moisture-expansion': '0.0002083333' },
+      parameters: { 'movement.brick-thermal-coefficient': '0.0000036 /[degF]', 'movement.brick-moisture-expansion': '0.0002083333' },
       limits,
     }, [movementStrain])
     expect(result.steps[0]).toMatch(/= 0\.247 in$/)
@@ -37,7 +37,7 @@ describe('width of the sealant joint', () => {
     // ARCH 262, 2002, without the movement of its structure; worked by hand: 2 × (0.08208 + 0.048) + 0.125
     const result = evaluate(movementSealantWidth, {
       facts: { 'opening.width': '20 ft', 'jambs.sealantClass': 'class50', 'exposure.temperatureRange': '95 °F', 'exposure.freezesWet': false },
-      parameters: { 'movement.brick-thermal-expansion': '0.0000036 /[degF]', 'movement.brick-moisture-expansion': '0.0002' },
+      parameters: { 'movement.brick-thermal-coefficient': '0.0000036 /[degF]', 'movement.brick-moisture-expansion': '0.0002' },
       limits,
     }, [movementStrain])
     expect(valueOf(result) / inch_nm).toBeCloseTo(0.38516, 4)
