@@ -81,18 +81,42 @@ export const analyzeDrivingRain = defineOperation({
     return {
       ok: true,
       value: {
-        ...rest, findings: [...findings], notes: [...notes], walls: walls.map(mutable), rain: rain && { ...rain, years: [...rain.years] },
+        ...rest, findings: [...findings], notes: [...notes], walls: walls.map(wallView), rain: rain && rainView(rain),
         file: rest.file && { ...rest.file, malformed: { ...rest.file.malformed, first: [...rest.file.malformed.first] } },
-        sources: sources.map((source) => ({ ...source, readIn: source.readIn ?? null })), notice,
+        sources: distinct(sources).map((source) => ({ ...source, readIn: source.readIn ?? null })), notice,
       },
     }
   },
 })
 
-type Walls = ReturnType<typeof analyseHourlyRain>['walls']
+type Analysis = ReturnType<typeof analyseHourlyRain>
+type View = z.infer<typeof analysis>
 
-function mutable({ azimuth, all, withoutSnow }: Walls[number]): z.infer<typeof analysis>['walls'][number] {
-  return { azimuth, all: { ...all, years: [...all.years] }, withoutSnow: withoutSnow && { ...withoutSnow, years: [...withoutSnow.years] } }
+function wallView({ azimuth, all, withoutSnow }: Analysis['walls'][number]): View['walls'][number] {
+  return { azimuth, all: indicesView(all), withoutSnow: withoutSnow && indicesView(withoutSnow) }
+}
+
+function indicesView({ years, meanHourly, meanLinear, spellIndex }: Analysis['walls'][number]['all']): View['walls'][number]['all'] {
+  return {
+    years: years.map((year) => ({ ...year, hourly: shown(year.hourly), linear: shown(year.linear), greatestSpell: shown(year.greatestSpell) })),
+    meanHourly: meanHourly === null ? null : shown(meanHourly), meanLinear: meanLinear === null ? null : shown(meanLinear), spellIndex: spellIndex === null ? null : shown(spellIndex),
+  }
+}
+
+function rainView({ years, wetHours, total, lost, calm, snow, ofUnknownTemperature }: NonNullable<Analysis['rain']>): View['rain'] {
+  return {
+    wetHours, total: shown(total), lost: shown(lost), calm: shown(calm), snow: shown(snow), ofUnknownTemperature: shown(ofUnknownTemperature),
+    years: years.map((year) => ({ ...year, rain: shown(year.rain) })),
+  }
+}
+
+/** To a thousandth, finer than any gauge reads. */
+function shown(amount: number): number {
+  return Math.round(amount * 1_000) / 1_000
+}
+
+function distinct(sources: Analysis['sources']): Analysis['sources'] {
+  return [...new Map(sources.map((source) => [`${source.title} ${source.locator}`, source])).values()]
 }
 
 const separators = { comma: ',', semicolon: ';', tab: '\t' } as const
