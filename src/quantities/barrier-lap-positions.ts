@@ -1,10 +1,10 @@
 import { exactLengthText } from '../units/quantity-text.ts'
-import { baseToSill, lap, rollWidth, sheet } from './barrier-wall.ts'
+import { lap, rollWidth, sheet } from './barrier-wall.ts'
 import { greatest } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { fact, limit, optional, result } from './need.ts'
 import type { QuantityTable } from './result.ts'
-import { veneerHeight } from './veneer-height.ts'
+import { footToSill, veneerHeight } from './veneer-height.ts'
 
 interface Course {
   readonly number: number
@@ -33,14 +33,14 @@ export const barrierLapPositions = defineQuantity({
     wall: veneerHeight,
     roll: rollWidth,
     lap,
-    baseToSill,
+    footToSill,
     opening: fact.amount('opening.height'),
     upstand: optional(greatest(limit('flashing.upstand'), fact.amount('head.flashing.upstand'))),
     overFlashing: optional(greatest(limit('flashing.barrier-lap'), fact.amount('head.flashing.barrierLap'))),
   },
-  compute: ({ courses, wall, roll, lap, baseToSill, opening, upstand, overFlashing }) => {
-    const head = baseToSill + opening
-    const levels = { sill: baseToSill, head, flashing: upstand === undefined ? undefined : head + upstand }
+  compute: ({ courses, wall, roll, lap, footToSill, opening, upstand, overFlashing }) => {
+    const head = footToSill + opening
+    const levels = { sill: footToSill, head, flashing: upstand === undefined ? undefined : head + upstand }
     const all = coursesOf(courses, roll, lap, wall)
     return {
       value: all.map(({ bottom }) => bottom),

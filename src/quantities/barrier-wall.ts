@@ -17,16 +17,6 @@ export const rollWidth = orElse(
 export const lap = lapOf('barrier.horizontal-lap', 'barrier.horizontalLap')
 export const endLap = lapOf('barrier.vertical-lap', 'barrier.verticalLap')
 
-/** From the base of the wall, where the first course of barrier starts, up to the sill. */
-export const baseToSill: Need<number> = orElse(
-  combined(
-    { wall: fact.amount('wall.veneerHeight'), opening: fact.amount('opening.height'), above: fact.amount('wall.heightAboveHead') },
-    ({ wall, opening, above }) => wall - above - opening,
-  ),
-  fact.amount('opening.sillAboveGrade'),
-  'Where the base of the wall lies is not known; courses are counted up from finished grade.',
-)
-
 export const wallLength: Need<number> = orElse(
   fact.amount('wall.length'),
   combined({ piers: fact.ends('opening.pierWidth'), width: fact.amount('opening.width') }, ({ piers: [left, right], width }) => left + width + right),

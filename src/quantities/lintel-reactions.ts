@@ -1,6 +1,6 @@
 import { metres } from '../units/length.ts'
 import { quantityText } from '../units/quantity-text.ts'
-import { defineQuantity } from './define.ts'
+import { defineQuantity, type QuantityDefinition } from './define.ts'
 import { endsOf, type BeamLoad } from './lintel-beam.ts'
 import { carried } from './lintel-load.ts'
 import { onLintel } from './lintel-needs.ts'
@@ -15,31 +15,8 @@ interface Loaded {
 const loaded: Need<Loaded> = combined({ load: carried, span: result('lintel.effective-span') }, ({ load, span }) => ({ load, ends: endsOf(load, metres(span)) }))
 const formula = 'half the triangle and half the even load; of a point load, its spread on the span × distance of its middle from the other support / effective span'
 
-export const lintelReactionLeft = defineQuantity({
-  id: 'lintel.reaction-left',
-  title: 'Load on the left bearing',
-  part: 'head',
-  dimension: 'force',
-  structural: true,
-  formula,
-  sources: [beamFormulas],
-  appliesTo: onLintel,
-  needs: { loaded },
-  compute: ({ loaded }) => ({ value: loaded.ends[0], steps: [stepOf(loaded, loaded.ends[0])], notes: [confirmed] }),
-})
-
-export const lintelReactionRight = defineQuantity({
-  id: 'lintel.reaction-right',
-  title: 'Load on the right bearing',
-  part: 'head',
-  dimension: 'force',
-  structural: true,
-  formula,
-  sources: [beamFormulas],
-  appliesTo: onLintel,
-  needs: { loaded },
-  compute: ({ loaded }) => ({ value: loaded.ends[1], steps: [stepOf(loaded, loaded.ends[1])], notes: [confirmed] }),
-})
+export const lintelReactionLeft = reactionAt('lintel.reaction-left', 'left')
+export const lintelReactionRight = reactionAt('lintel.reaction-right', 'right')
 
 /** Greatest shear, at the more heavily loaded end. */
 export const lintelShear = defineQuantity({
@@ -57,6 +34,24 @@ export const lintelShear = defineQuantity({
     notes: ['Taken at the support, not a depth away from it.', confirmed],
   }),
 })
+
+function reactionAt(id: string, end: 'left' | 'right'): QuantityDefinition {
+  return defineQuantity({
+    id,
+    title: `Load on the ${end} bearing`,
+    part: 'head',
+    dimension: 'force',
+    structural: true,
+    formula,
+    sources: [beamFormulas],
+    appliesTo: onLintel,
+    needs: { loaded },
+    compute: ({ loaded }) => {
+      const reaction = loaded.ends[end === 'left' ? 0 : 1]
+      return { value: reaction, steps: [stepOf(loaded, reaction)], notes: [confirmed] }
+    },
+  })
+}
 
 function stepOf({ load: { triangle, uniform, part } }: Loaded, end: number): string {
   const even = `${forceText(triangle + uniform)} / 2`

@@ -9,3 +9,13 @@ export const veneerHeight: Need<number> = orElse(
   ),
   'The height of the veneer is not known; grade to sill, opening and brick above the head are added up.',
 )
+
+/** From the foot of the veneer, where its first course stands, up to the sill. */
+export const footToSill: Need<number> = orElse(
+  combined(
+    { height: fact.amount('wall.veneerHeight'), opening: fact.amount('opening.height'), above: fact.amount('wall.heightAboveHead') },
+    ({ height, opening, above }) => height - opening - above,
+  ),
+  fact.amount('opening.sillAboveGrade'),
+  'Where the foot of the veneer lies is not known; it is taken to be at grade.',
+)

@@ -1,6 +1,6 @@
 import { combined, fact, orElse, type Need } from './need.ts'
 import type { Rectangle } from './tributary-area.ts'
-import { veneerHeight } from './veneer-height.ts'
+import { footToSill, veneerHeight } from './veneer-height.ts'
 
 /** The brick around one opening, from one end to the other and from foot to top, in nanometres from its lower left corner. */
 export interface WallPanel {
@@ -23,18 +23,8 @@ const piers: Need<readonly [left: number, right: number]> = orElse(
   'The brick on one side is not known; this opening is taken to be the only one in the length of the wall.',
 )
 
-/** From the foot of the veneer up to the sill. */
-const belowSill: Need<number> = orElse(
-  combined(
-    { height: fact.amount('wall.veneerHeight'), opening: fact.amount('opening.height'), above: fact.amount('wall.heightAboveHead') },
-    ({ height, opening, above }) => height - opening - above,
-  ),
-  fact.amount('opening.sillAboveGrade'),
-  'The foot of the veneer is taken to be at grade.',
-)
-
 export const wallPanel: Need<WallPanel> = combined(
-  { piers, width, below: belowSill, opening: fact.amount('opening.height'), height: veneerHeight },
+  { piers, width, below: footToSill, opening: fact.amount('opening.height'), height: veneerHeight },
   ({ piers: [left, right], width, below, opening, height }) => ({
     panel: { left: 0, right: left + width + right, bottom: 0, top: height },
     opening: { left, right: left + width, bottom: below, top: below + opening },

@@ -46,7 +46,7 @@ describe('courses of barrier at an opening', () => {
 
   test('counts from grade where the base is not known, and says so', () => {
     const result = laid({ 'wall.heightAboveHead': undefined, 'opening.sillAboveGrade': '30 in' })
-    expect(result).toMatchObject({ assumptions: [expect.stringMatching(/finished grade/)] })
+    expect(result).toMatchObject({ assumptions: [expect.stringMatching(/taken to be at grade/)] })
     expect(result.steps[0]).toContain('sill at 30 in, head at 90 in')
   })
 
