@@ -28,6 +28,7 @@ const editionsLeftOut: Explained = {
 /** Numbers and texts in the code of quantities that are no figures of the trade. */
 const plainInCode: Explained = {
   'define.ts: 100000': 'A tenth of a millimeter in nanometers, as metric tapes go. It decides how a length is shown, not what it is.',
+  'tie-demand.ts: 500': 'The most ties that are laid out at one opening. It bounds the computing, and says so.',
 }
 
 describe('rules', () => {

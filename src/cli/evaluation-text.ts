@@ -76,10 +76,11 @@ function inBoth({ inchPound, si }: { inchPound: string; si: string }, first: Eva
 function quantitiesText({ quantities, subject }: Evaluation): string {
   const computed = quantities.filter(({ status }) => status === 'computed')
   const width = Math.max(0, ...computed.map(({ title }) => title.length))
-  const rows = computed.map((quantity) => `  ${quantity.title.padEnd(width)}  ${amountText(quantity, subject.unitSystem)}${quantity.needsLicensedProfessional ? '  *' : ''}`)
+  const rows = computed.map((quantity) => `  ${quantity.title.padEnd(width)}  ${amountText(quantity, subject.unitSystem)}${quantity.needsLicensedProfessional ? '  *' : ''}${quantity.indicative ? '  ~' : ''}`)
   const starred = computed.some(({ needsLicensedProfessional }) => needsLicensedProfessional) ? ['  * to be confirmed by a licensed professional'] : []
+  const compared = computed.some(({ indicative }) => indicative) ? ['  ~ only orders or compares; not a figure to build by'] : []
   const open = quantities.length - computed.length
-  return ['QUANTITIES', ...rows, ...starred, ...(open > 0 ? [`  ${open} more need facts that are not known`] : [])].join('\n')
+  return ['QUANTITIES', ...rows, ...starred, ...compared, ...(open > 0 ? [`  ${open} more need facts that are not known`] : [])].join('\n')
 }
 
 function amountText({ value, inchPound, si }: ComputedQuantity, first: Evaluation['subject']['unitSystem']): string {

@@ -4,14 +4,14 @@ import { knownRules } from '../catalog/known-rules.ts'
 import type { Limit } from '../catalog/limit.ts'
 import type { Modification } from '../catalog/modification.ts'
 import type { Rule } from '../catalog/rule.ts'
-import { quantities } from '../quantities/index.ts'
+import { everydayQuantities } from '../quantities/index.ts'
 import type { Dimension } from '../units/dimension.ts'
 import { readQuantity } from '../units/quantity.ts'
 
 type Rules = ReadonlyMap<string, Rule>
 type Defect = Omit<CatalogProblem, 'path'>
 
-const dimensions = new Map(quantities.map(({ id, dimension }) => [id, dimension]))
+const dimensions = new Map(everydayQuantities.map(({ id, dimension }) => [id, dimension]))
 
 /** A rule that judges a computed quantity must name one that is computed, or it would never apply; and its limits must be of the same kind. */
 export function checkQuantities(filed: Pick<FiledDocuments, 'rule' | 'amendment'>, rules: Rules = rulesIn(filed)): readonly CatalogProblem[] {

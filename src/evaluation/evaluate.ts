@@ -5,7 +5,7 @@ import type { HoldPoint } from '../opening/hold-points.ts'
 import type { Opening } from '../opening/opening.ts'
 import { computeQuantities } from '../quantities/compute.ts'
 import type { QuantityDefinition } from '../quantities/define.ts'
-import { quantities } from '../quantities/index.ts'
+import { everydayQuantities } from '../quantities/index.ts'
 import type { QuantityResult } from '../quantities/result.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { Assessment } from './document.ts'
@@ -24,7 +24,7 @@ export const method = 'wythe-openings/3'
  * Pure: no clock, no I/O. A fault in here throws; it never becomes a pass.
  */
 export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): Assessment {
-  const computed = computeQuantities(quantities, quantityInputs(opening, ruleSet, catalog))
+  const computed = computeQuantities(everydayQuantities, quantityInputs(opening, ruleSet, catalog))
   const subject = { opening, quantities: computed, catalog, adopted: ruleSet.adopted, holdPoint }
   const findings = ruleSet.rules.map((resolved) => judge(resolved, subject))
   return {
@@ -40,7 +40,7 @@ export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, h
     inPart: ruleSet.inPart,
     summary: summarise(findings, ruleSet.inPart),
     findings,
-    quantities: quantities.flatMap((definition) => {
+    quantities: everydayQuantities.flatMap((definition) => {
       const result = computed.get(definition.id)
       return result && isShown(result, definition) ? [quantityEntry(result, definition, opening.unitSystem)] : []
     }),

@@ -13,16 +13,28 @@ export function quantityInputs({ facts }: Pick<Opening, 'facts'>, ruleSet: Pick<
   return {
     fact: (path) => facts.get(path),
     limit: (rule) => limitOf(rules.get(rule), catalog),
-    parameter: (id) => {
-      const parameter = catalog.parameters.get(id)
-      const quantity = parameter && readQuantity(parameter[parameter.governing])
-      return parameter && quantity ? { parameter, quantity, source: sourceOf(parameter, parameter.edition, catalog) } : undefined
-    },
-    table: (id) => {
-      const table = catalog.tables.get(id)
-      return table && { table, source: sourceOf(table, table.edition, catalog) }
-    },
+    ...figuresOf(catalog),
   }
+}
+
+type Figures = Pick<Inputs, 'parameter' | 'table'>
+
+/** The figures of a catalog are read once: an evaluation asks for dozens of them. */
+const read = new WeakMap<Catalog, Figures>()
+
+function figuresOf(catalog: Catalog): Figures {
+  const ready = read.get(catalog) ?? readFigures(catalog)
+  read.set(catalog, ready)
+  return ready
+}
+
+function readFigures(catalog: Catalog): Figures {
+  const parameters = new Map([...catalog.parameters].flatMap(([id, parameter]) => {
+    const quantity = readQuantity(parameter[parameter.governing])
+    return quantity ? [[id, { parameter, quantity, source: sourceOf(parameter, parameter.edition, catalog) }] as const] : []
+  }))
+  const tables = new Map([...catalog.tables].map(([id, table]) => [id, { table, source: sourceOf(table, table.edition, catalog) }] as const))
+  return { parameter: (id) => parameters.get(id), table: (id) => tables.get(id) }
 }
 
 function limitOf(resolved: ResolvedRule | undefined, catalog: Catalog): LimitInForce | undefined {

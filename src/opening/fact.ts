@@ -25,7 +25,7 @@ export interface FactDefinition extends Seen {
 /** The definitions, held beside the zod schema of each fact. */
 export const factRegistry = z.registry<FactDefinition>()
 
-const lengthWire = z
+export const lengthWire = z
   .union(
     [
       z.string().max(60),

@@ -1,3 +1,4 @@
+import { analyzeDrivingRain } from './analyze-driving-rain.ts'
 import { adoptDraft } from './adopt-draft.ts'
 import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './amendment-drafts.ts'
 import { listAmendments, readAmendment } from './amendments.ts'
@@ -5,6 +6,7 @@ import { listFacts, listHoldPoints } from './facts.ts'
 import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
 import { listRules } from './list-rules.ts'
+import { planCuts } from './plan-cuts.ts'
 import { previewDraft } from './preview-draft.ts'
 import { listPublications, readPublication } from './publications.ts'
 import { readRule } from './read-rule.ts'
@@ -12,13 +14,14 @@ import { listReleases } from './releases.ts'
 import { keepEvaluation, serveEvaluation } from './serve-evaluation.ts'
 import { computeQuantities } from './compute-quantities.ts'
 import { listQuantities, readQuantity } from './quantities.ts'
+import { takeOff } from './take-off.ts'
 import { createToken, listTokens, revokeToken } from './tokens.ts'
 
 /** Everything the service does. */
 export const operations = {
   evaluateOpening: serveEvaluation, keepEvaluation, readEvaluation, reproduceEvaluation,
   listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases,
-  listQuantities, readQuantity, computeQuantities,
+  listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
   createToken, listTokens, revokeToken,
 } as const

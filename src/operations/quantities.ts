@@ -22,6 +22,7 @@ const summaryShape = {
   formula: text,
   indicative: z.boolean().meta({ description: 'Only orders or compares; not a figure to build by.' }),
   needsLicensedProfessional: z.boolean(),
+  inEvaluations: z.boolean().meta({ description: 'False where it is long to compute or to read, and has to be asked for by itself.' }),
 }
 
 const quantitySummary = z.strictObject(summaryShape).meta({ id: 'QuantitySummary' })
@@ -70,8 +71,8 @@ export const readQuantity = defineOperation({
 
 const byId = new Map(quantities.map((definition) => [definition.id, definition]))
 
-function summaryOf({ id, title, part, dimension, choices = [], formula, indicative, structural }: QuantityDefinition): z.infer<typeof quantitySummary> {
-  return { quantity: id, title, part, unit: unitOf(dimension), choices: [...choices], formula, indicative, needsLicensedProfessional: structural }
+function summaryOf({ id, title, part, dimension, choices = [], formula, indicative, structural, onRequest }: QuantityDefinition): z.infer<typeof quantitySummary> {
+  return { quantity: id, title, part, unit: unitOf(dimension), choices: [...choices], formula, indicative, needsLicensedProfessional: structural, inEvaluations: !onRequest }
 }
 
 function viewOf(definition: QuantityDefinition, catalog: Catalog): z.infer<typeof quantityView> {

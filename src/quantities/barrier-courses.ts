@@ -1,27 +1,10 @@
 import { exactLengthText } from '../units/quantity-text.ts'
-import { greatest, onlyWhere } from './choose.ts'
+import { endLap, lap, rollWidth, sheet } from './barrier-wall.ts'
 import { defineQuantity } from './define.ts'
-import { choiceIs, combined, fact, limit, optional, orElse, parameter, result, type Need } from './need.ts'
+import { optional, result } from './need.ts'
+import { veneerHeight } from './veneer-height.ts'
 
-const sheet = choiceIs('barrier.kind', 'no15Felt', 'buildingPaper', 'buildingWrap')
-const felt = choiceIs('barrier.kind', 'no15Felt')
-const paperOrWrap = choiceIs('barrier.kind', 'buildingPaper', 'buildingWrap')
-const widthOfPaper = onlyWhere(choiceIs('barrier.kind', 'no15Felt', 'buildingPaper'), parameter('barrier.roll-width'))
-
-const lap = lapOf('barrier.horizontal-lap', 'barrier.horizontalLap')
-const endLap = optional(lapOf('barrier.vertical-lap', 'barrier.verticalLap'))
-
-/** Height of wall that the barrier covers at this opening. */
-const wallHeight: Need<number> = orElse(
-  fact.amount('wall.veneerHeight'),
-  combined(
-    { below: fact.amount('opening.sillAboveGrade'), opening: fact.amount('opening.height'), above: fact.amount('wall.heightAboveHead') },
-    ({ below, opening, above }) => below + opening + above,
-  ),
-  'The height of the veneer is not known; grade to sill, opening and brick above the head are added up.',
-)
-
-/** Courses of felt or paper from the bottom of the veneer to its top, each over the one below. */
+/** Courses of sheet from the bottom of the veneer to its top, each over the one below. */
 export const barrierCourses = defineQuantity({
   id: 'barrier.courses',
   title: 'Courses of barrier over the height of the wall',
@@ -29,9 +12,8 @@ export const barrierCourses = defineQuantity({
   dimension: 'count',
   formula: '1 + ⌈(height − roll width) / (roll width − lap)⌉',
   appliesTo: sheet,
-  needs: { height: wallHeight, roll: optional(widthOfPaper), lap, endLap },
+  needs: { height: veneerHeight, roll: rollWidth, lap, endLap: optional(endLap) },
   compute: ({ height, roll, lap, endLap }) => {
-    if (roll === undefined) return { reason: 'methodDoesNotHold', why: 'Wraps come in rolls of many widths; count the courses from the roll on site.' }
     if (lap >= roll) return { reason: 'methodDoesNotHold', why: 'The lap is as wide as the roll.' }
     const further = Math.max(0, Math.ceil((height - roll) / (roll - lap)))
     return {
@@ -56,8 +38,3 @@ export const barrierLapLength = defineQuantity({
     steps: [`${courses - 1} × ${exactLengthText(lap)} = ${exactLengthText((courses - 1) * lap)}`],
   }),
 })
-
-/** Felt has a rule of its own; from 2018 on editions differ on which other sheets are bound. */
-function lapOf(rule: string, described: string): Need<number> {
-  return greatest(onlyWhere(felt, limit(rule)), onlyWhere(paperOrWrap, limit(`${rule}-other`)), fact.amount(described))
-}

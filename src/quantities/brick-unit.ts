@@ -1,10 +1,9 @@
-import type { Table } from '../catalog/reference.ts'
-import { readQuantity } from '../units/quantity.ts'
-import { combined, fact, parameter, table, type Need } from './need.ts'
+import { namedBrick, type NamedBrick } from './brick-table.ts'
+import { assuming, firstKnown, foundOnce, isKnown, onlyWhere, shownOnce, whether } from './choose.ts'
+import { combined, fact, parameter, type Need } from './need.ts'
 
 /** A brick and how it is coursed, in nanometres. */
 export interface Brick {
-  readonly thickness: number
   readonly height: number
   readonly length: number
   /** One course with its bed joint. */
@@ -13,47 +12,46 @@ export interface Brick {
   readonly joint: number
 }
 
-type Row = Table['rows'][number]
-type Size = Omit<Brick, 'joint'>
+const givenHeight = fact.amount('wall.veneer.unitHeight')
+const givenLength = fact.amount('wall.veneer.unitLength')
+const givenJoint = fact.amount('wall.veneer.jointThickness')
 
-/** The brick of this wall, with the joint of standard coursing. */
-export const brick: Need<Brick> = combined(
-  { bricks: table('masonry.brick-units'), unit: fact.choice('wall.veneer.unit'), joint: parameter('masonry.joint-thickness') },
-  ({ bricks, unit, joint }) => ({ ...sizeOf(bricks, unit), joint }),
+const namedJoint = combined({ named: namedBrick }, ({ named }) => named.joint)
+const jointOfName = onlyWhere(combined({ namedJoint }, ({ namedJoint }) => namedJoint !== undefined), combined({ namedJoint }, ({ namedJoint }) => namedJoint ?? 0))
+
+const joint: Need<number> = firstKnown(givenJoint, jointOfName, parameter('masonry.joint-thickness'))
+
+/** Sizes that are described go before those of the standard name; with both of them no name is needed. */
+const height = sizeOf(givenHeight, givenLength, (named) => named.height)
+const length = sizeOf(givenLength, givenHeight, (named) => named.length)
+
+const courseOfHeight = combined({ givenHeight, joint }, ({ givenHeight, joint }) => givenHeight + joint)
+const courseOfName = combined({ named: namedBrick }, ({ named }) => named.course)
+
+/** A mason holds the coursing of the standard brick and lets the bed joint take up the rest; a brick of its own height has its own. */
+const course: Need<number> = firstKnown(
+  courseOfHeight,
+  onlyWhere(isKnown(givenJoint), assuming(courseOfName, 'The coursing is that of the standard brick; the joint described is taken for the head joints only.')),
+  courseOfName,
+  whether(isKnown(givenLength), courseOfHeight, courseOfName),
 )
 
+/** The brick of this wall as it is laid. */
+export const brick: Need<Brick> = foundOnce(shownOnce(combined({ height, length, course, joint }, (sizes) => sizes)))
+
 /** The length of one brick. */
-export const brickLength: Need<number> = combined({ brick }, ({ brick }) => brick.length)
+export const brickLength: Need<number> = length
+
+/** From the face of the brick to its back. */
+export const brickThickness: Need<number> = firstKnown(fact.amount('wall.veneer.thickness'), combined({ named: namedBrick }, ({ named }) => named.thickness))
 
 /** Whole courses in a height; three courses in 8 in leave a part of a nanometre, which is not counted against them. */
 export function coursesIn(height: number, course: number): number {
   return Math.floor((height + 1) / course)
 }
 
-/** Tables are read once: an evaluation asks for the brick several times. */
-const sizesRead = new WeakMap<Table, ReadonlyMap<string, Size>>()
-
-function sizeOf(bricks: Table, unit: string): Size {
-  const sizes = sizesRead.get(bricks) ?? new Map(bricks.rows.map((row) => [textIn(row, 'unit'), read(row)]))
-  sizesRead.set(bricks, sizes)
-  const size = sizes.get(unit)
-  if (!size) throw new Error(`table ${bricks.table} has no brick ${unit}`)
-  return size
-}
-
-function read(row: Row): Size {
-  return { thickness: amountIn(row, 'thickness'), height: amountIn(row, 'height'), length: amountIn(row, 'length'), course: amountIn(row, 'coursingHeight') / Number(row['courses']) }
-}
-
-/** A cell that cannot be read is a fault of the catalog. */
-function amountIn(row: Row, column: string): number {
-  const quantity = readQuantity(textIn(row, column))
-  if (!quantity) throw new Error(`table of bricks, ${textIn(row, 'unit')}: ${column} is not an amount`)
-  return quantity.amount
-}
-
-/** Inch figures are the published ones; metric brick is another size. */
-function textIn(row: Row, column: string): string {
-  const cell = row[column]
-  return typeof cell === 'object' && cell !== null ? cell.inchPound : String(cell)
+/** Where neither is known, a brick described by its other size lacks this one; any other lacks its name. */
+function sizeOf(given: Need<number>, other: Need<number>, of: (named: NamedBrick) => number): Need<number> {
+  const byName = combined({ named: namedBrick }, ({ named }) => of(named))
+  return firstKnown(given, byName, whether(isKnown(other), given, byName))
 }

@@ -1,4 +1,5 @@
-import { asksOf, type Found, type Need } from './need.ts'
+import type { Inputs } from './inputs.ts'
+import { asksOf, combined, optional, type Found, type Need } from './need.ts'
 
 /** The greatest of those that are known; unknown only while none is. */
 export const greatest = (...wanted: readonly Need<number>[]): Need<number> => best(wanted, (value, other) => value > other)
@@ -19,6 +20,68 @@ export function best<T>(wanted: readonly Need<T>[], isBetter: (value: T, other: 
   }
 }
 
+/** The first that is known, where each is as good a source as the other; what is missing is what the last one lacks. */
+export function firstKnown<T>(...wanted: readonly [Need<T>, ...Need<T>[]]): Need<T> {
+  return {
+    asks: asksOf(...wanted),
+    find: (inputs) => {
+      const [first, ...others] = wanted
+      return others.reduce((found, other) => (found.known ? found : other.find(inputs)), first.find(inputs))
+    },
+  }
+}
+
+/** One thing where the condition holds and another where it does not. */
+export function whether<T>(condition: Need<boolean>, then: Need<T>, otherwise: Need<T>): Need<T> {
+  return {
+    asks: asksOf(condition, then, otherwise),
+    find: (inputs) => {
+      const holds = condition.find(inputs)
+      return holds.known ? alsoUsing(holds, (holds.value ? then : otherwise).find(inputs)) : holds
+    },
+  }
+}
+
+/** Whether it is known at all. */
+export const isKnown = (wanted: Need<unknown>): Need<boolean> => combined({ value: optional(wanted) }, ({ value }) => value !== undefined)
+
+/** Says what is assumed in taking it. */
+export function assuming<T>(wanted: Need<T>, assumption: string): Need<T> {
+  return {
+    asks: wanted.asks,
+    find: (inputs) => {
+      const given = wanted.find(inputs)
+      return given.known ? { ...given, assumptions: [...given.assumptions, assumption] } : given
+    },
+  }
+}
+
+/** Each input and source shown once, where a need is made of parts that go by the same ones. */
+export function shownOnce<T>(wanted: Need<T>): Need<T> {
+  return {
+    asks: wanted.asks,
+    find: (inputs) => {
+      const given = wanted.find(inputs)
+      if (!given.known) return given
+      const used = new Map(given.used.map((input) => [`${input.from} ${input.text}`, input] as const))
+      return { ...given, used: [...used.values()], assumptions: [...new Set(given.assumptions)] }
+    },
+  }
+}
+
+/** Found once for the inputs of a quantity, where many needs are made of it. Inputs do not change. */
+export function foundOnce<T>(wanted: Need<T>): Need<T> {
+  const ready = new WeakMap<Inputs, Found<T>>()
+  return {
+    asks: wanted.asks,
+    find: (inputs) => {
+      const given = ready.get(inputs) ?? wanted.find(inputs)
+      ready.set(inputs, given)
+      return given
+    },
+  }
+}
+
 /** Not known where the condition is not, or is false. */
 export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T> {
   return {
@@ -27,6 +90,18 @@ export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T>
       const holds = condition.find(inputs)
       if (!holds.known) return holds
       return holds.value ? alsoUsing(holds, wanted.find(inputs)) : { known: false, missing: [] }
+    },
+  }
+}
+
+/** One or the other, as the condition has it; only the one that counts is asked for. */
+export function eitherOf<T>(condition: Need<boolean>, whereTrue: Need<T>, whereFalse: Need<T>): Need<T> {
+  return {
+    asks: asksOf(condition, whereTrue, whereFalse),
+    find: (inputs) => {
+      const holds = condition.find(inputs)
+      if (!holds.known) return holds
+      return alsoUsing(holds, (holds.value ? whereTrue : whereFalse).find(inputs))
     },
   }
 }

@@ -1,9 +1,10 @@
-import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
-import { brick } from './brick-unit.ts'
+import { exactLengthText, inchText } from '../units/quantity-text.ts'
+import { figuresText } from './both-systems.ts'
+import { brick, type Brick } from './brick-unit.ts'
 import { defineQuantity } from './define.ts'
 import { choiceIs, combined, fact, optional } from './need.ts'
 
-const laidInCourses = combined({ kind: optional(fact.choice('wall.veneer.kind')) }, ({ kind }) => kind !== 'anchoredStone' && kind !== 'adheredMasonry')
+export const laidInCourses = combined({ kind: optional(fact.choice('wall.veneer.kind')) }, ({ kind }) => kind !== 'anchoredStone' && kind !== 'adheredMasonry')
 
 /** How many courses reach from the sill to the head; a whole number when the head lands on a bed joint. */
 export const coursesToHead = defineQuantity({
@@ -18,7 +19,7 @@ export const coursesToHead = defineQuantity({
     const courses = coursesIn(height, course)
     return {
       value: courses,
-      steps: [`${exactLengthText(height)} / ${inchText(course)} = ${countText(courses)}`, ...aroundHead(courses, height, course)],
+      steps: [`${exactLengthText(height)} / ${inchText(course)} = ${figuresText(courses)}`, ...aroundHead(courses, height, course)],
       notes: [Number.isInteger(courses) ? 'The head lands on a bed joint when the sill does.' : 'The head falls between bed joints: change the height, cut or turn a course, or change the sill.'],
     }
   },
@@ -33,16 +34,19 @@ export const rowlocksInSill = defineQuantity({
   formula: 'opening width / (brick height + joint), rounded up',
   appliesTo: choiceIs('sill.kind', 'brickRowlock'),
   needs: { width: fact.amount('opening.width'), brick },
-  compute: ({ width, brick: { height, joint, course } }) => {
-    const pitch = height + joint
-    const onModule = coursesIn(width, course)
-    return {
-      value: Math.ceil(width / pitch),
-      steps: [`${exactLengthText(width)} / (${exactLengthText(height)} + ${exactLengthText(joint)}) = ${countText(width / pitch)}, rounded up`],
-      notes: Number.isInteger(onModule) ? [`At the pitch of the coursing, ${inchText(course)}, ${onModule} fill the width exactly.`] : [],
-    }
-  },
+  compute: ({ width, brick }) => unitsAcross(width, brick),
 })
+
+/** Bricks on edge or on end, side by side across a width: each takes its height and a joint. */
+export function unitsAcross(width: number, { height, joint, course }: Brick) {
+  const pitch = height + joint
+  const onModule = coursesIn(width, course)
+  return {
+    value: Math.ceil(width / pitch),
+    steps: [`${exactLengthText(width)} / (${exactLengthText(height)} + ${exactLengthText(joint)}) = ${figuresText(width / pitch)}, rounded up`],
+    notes: Number.isInteger(onModule) ? [`At the pitch of the coursing, ${inchText(course)}, ${onModule} fill the width exactly.`] : [],
+  }
+}
 
 /** The height of so many courses with their joints, to the nearest nanometre. */
 export function heightOf(courses: number, course: number): number {
@@ -63,8 +67,4 @@ function aroundHead(courses: number, height: number, course: number): readonly s
     `${below} courses reach ${inchText(heightOf(below, course))}, ${inchText(height - heightOf(below, course))} under the head`,
     `${above} courses reach ${inchText(heightOf(above, course))}, ${inchText(heightOf(above, course) - height)} over it`,
   ]
-}
-
-function countText(count: number): string {
-  return quantityText({ dimension: 'count', amount: count }, 'inchPound')
 }

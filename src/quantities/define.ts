@@ -24,6 +24,8 @@ export interface QuantityDefinition {
   readonly indicative: boolean
   /** True where an evaluation leaves it out while facts are missing: not every opening is described for it. */
   readonly onlyWhenKnown: boolean
+  /** True where it is long to compute or to read, so that an evaluation does without and it is asked for by itself. */
+  readonly onRequest: boolean
   /** What a text may be, where only some are possible. */
   readonly choices?: readonly string[]
   readonly sources: readonly Source[]
@@ -43,6 +45,7 @@ interface Definition<T extends object> {
   readonly structural?: true
   readonly indicative?: true
   readonly onlyWhenKnown?: true
+  readonly onRequest?: true
   readonly choices?: readonly string[]
   /** Published source of the formula itself; figures bring their own. */
   readonly sources?: readonly Source[]
@@ -54,9 +57,9 @@ interface Definition<T extends object> {
 
 /** Declares a quantity: what it needs, and the formula. Inputs, assumptions, sources and gaps are gathered here. */
 export function defineQuantity<T extends object>(definition: Definition<T>): QuantityDefinition {
-  const { id, title, part, dimension, formula, structural = false, indicative = false, onlyWhenKnown = false, choices, sources = [], appliesTo, needs } = definition
+  const { id, title, part, dimension, formula, structural = false, indicative = false, onlyWhenKnown = false, onRequest = false, choices, sources = [], appliesTo, needs } = definition
   return {
-    id, title, part, dimension, formula, structural, indicative, onlyWhenKnown, sources, ...(choices ? { choices } : {}),
+    id, title, part, dimension, formula, structural, indicative, onlyWhenKnown, onRequest, sources, ...(choices ? { choices } : {}),
     asks: asksOf(...(appliesTo ? [appliesTo] : []), ...Object.values<Need<unknown>>(needs)),
     evaluate: (inputs) => evaluate(definition, inputs),
   }
@@ -90,7 +93,7 @@ function gathered<T extends object>(definition: Definition<T>, found: readonly (
   const known = found.flatMap(([name, need]) => (need.known ? [{ name, ...need }] : []))
   return {
     inputs: known.flatMap(({ name, used }) => used.map((input) => ({ name, ...input }))),
-    assumptions: known.flatMap(({ assumptions }) => assumptions),
+    assumptions: [...new Set(known.flatMap(({ assumptions }) => assumptions))],
     sources: distinct([...(definition.sources ?? []), ...known.flatMap(({ sources }) => sources)]),
   }
 }

@@ -1,7 +1,7 @@
 import { added } from './added.ts'
-import { greatest, taken } from './choose.ts'
 import { defineQuantity } from './define.ts'
-import { fact, limit, orElse } from './need.ts'
+import { airSpace, headLegs, insulation } from './flashing-legs.ts'
+import { fact } from './need.ts'
 
 /** Width of stock for the head flashing, from its top edge on the backing to the drip, in nanometres. */
 export const headFlashingGirth = defineQuantity({
@@ -11,11 +11,11 @@ export const headFlashingGirth = defineQuantity({
   dimension: 'length',
   formula: 'upstand + insulation outside the sheathing + air space + brick thickness + drip',
   needs: {
-    upstand: greatest(limit('flashing.upstand'), fact.amount('head.flashing.upstand')),
-    insulation: orElse(fact.amount('wall.insulationThickness'), taken(0), 'Insulation outside the sheathing is not described; none is counted.'),
-    airSpace: orElse(fact.amount('wall.airSpace'), limit('air-space.recommended'), 'The air space is not known; the recommended one is taken.'),
+    upstand: headLegs.upstand,
+    insulation,
+    airSpace,
     brick: fact.amount('wall.veneer.thickness'),
-    drip: greatest(limit('flashing.drip-projection'), fact.amount('head.flashing.projection')),
+    drip: headLegs.projection,
   },
   compute: ({ upstand, insulation, airSpace, brick, drip }) => ({
     ...added(upstand, ...(insulation > 0 ? [insulation] : []), airSpace, brick, drip),

@@ -6,10 +6,10 @@ import { headTray, withoutLength } from './head-tray.ts'
 import { bearing, onLintel } from './lintel-needs.ts'
 import { combined, fact, limit, optional, orElse, parameter, result, type Need } from './need.ts'
 
-type End = 'left' | 'right'
+export type End = 'left' | 'right'
 
 /** Past each jamb: what the rule asks or the drawing shows, and always far enough that the dam stands clear of the steel. */
-function pastJamb(end: End): Need<number> {
+export function headPastJamb(end: End): Need<number> {
   const asked = greatest(limit('flashing.past-jamb'), fact.end('head.flashing.extensionPastJamb', end))
   const clearOfSteel = combined(
     { asked: optional(asked), bearing: bearing[end], past: optional(limit('flashing.past-support')), runOut: parameter('flashing.run-past-support') },
@@ -18,7 +18,8 @@ function pastJamb(end: End): Need<number> {
   return greatest(asked, onlyWhere(onLintel, clearOfSteel))
 }
 
-const splice = optional(greatest(limit('flashing.splice-lap'), fact.amount('head.flashing.spliceLap')))
+export const headSpliceLap = greatest(limit('flashing.splice-lap'), fact.amount('head.flashing.spliceLap'))
+const splice = optional(headSpliceLap)
 
 function spliceNote(lap: number | undefined): string {
   return lap === undefined ? 'Add one lap for each further piece of stock.' : `Add one lap of ${exactLengthText(lap)}, sealed, for each further piece of stock.`
@@ -35,8 +36,8 @@ export const headPanLength = defineQuantity({
     tray: headTray,
     support: orElse(fact.choice('head.support.kind'), taken(''), 'What carries the brick is not known; no lintel bearing is reckoned with.'),
     width: fact.amount('opening.width'),
-    left: pastJamb('left'),
-    right: pastJamb('right'),
+    left: headPastJamb('left'),
+    right: headPastJamb('right'),
     lap: splice,
   },
   compute: ({ tray, width, left, right, lap }) => withoutLength(tray) ?? {
@@ -45,7 +46,7 @@ export const headPanLength = defineQuantity({
   },
 })
 
-function damHeight(end: End): Need<number> {
+export function headDamHeight(end: End): Need<number> {
   return greatest(limit('flashing.end-dam-height'), fact.end('head.flashing.endDamHeight', end))
 }
 
@@ -56,7 +57,7 @@ export const headCutLength = defineQuantity({
   part: 'head',
   dimension: 'length',
   formula: 'length dam to dam + height of each end dam, the greater of required and described',
-  needs: { pan: result('flashing.head-pan-length'), left: damHeight('left'), right: damHeight('right'), lap: splice },
+  needs: { pan: result('flashing.head-pan-length'), left: headDamHeight('left'), right: headDamHeight('right'), lap: splice },
   compute: ({ pan, left, right, lap }) => ({
     ...added(left, pan, right),
     notes: [spliceNote(lap), 'With dams bought as separate pieces, cut the flashing to the length dam to dam.'],

@@ -1,5 +1,7 @@
 import { exactLengthText } from '../units/quantity-text.ts'
+import { eitherOf } from './choose.ts'
 import { defineQuantity } from './define.ts'
+import { loadsAbove, saidThatLoadRests } from './lintel-loads-above.ts'
 import { bearing, onLintel } from './lintel-needs.ts'
 import { confirmed, lintelTextbook } from './lintel-sources.ts'
 import { asksOf, combined, fact, limit, parameter, result, together, type Need } from './need.ts'
@@ -15,13 +17,15 @@ interface Condition {
 
 const bond = combined({ bond: fact.choice('wall.veneer.bond') }, ({ bond }): Condition => ({ met: bond !== 'stack', text: `units overlap in ${bond} bond` }))
 
-const height = combined(
-  { above: fact.amount('wall.heightAboveHead'), span: result('lintel.effective-span'), angle: parameter('lintel.arching-triangle-angle'), cover: parameter('lintel.arching-cover') },
-  ({ above, span, angle, cover }): Condition => {
-    const needed = Math.round((span / 2) * Math.tan((angle * Math.PI) / 180) + cover)
-    return { met: above >= needed, text: `${exactLengthText(above)} of brick above, ${exactLengthText(needed)} needed to stand ${exactLengthText(cover)} over the load triangle` }
-  },
+/** How high over the lintel the brick, and any floor or roof on it, has to reach for the brick to arch. */
+const heightNeeded = combined(
+  { span: result('lintel.effective-span'), angle: parameter('lintel.arching-triangle-angle'), cover: parameter('lintel.arching-cover') },
+  ({ span, angle, cover }) => ({ needed: Math.round((span / 2) * Math.tan((angle * Math.PI) / 180) + cover), cover }),
 )
+
+const height = combined({ above: fact.amount('wall.heightAboveHead'), height: heightNeeded }, ({ above, height: { needed, cover } }): Condition => {
+  return { met: above >= needed, text: `${exactLengthText(above)} of brick above, ${exactLengthText(needed)} needed to stand ${exactLengthText(cover)} over the load triangle` }
+})
 
 const seats = combined({ ...bearing, least: limit('lintel.bearing-length') }, ({ left, right, least }): Condition => {
   return { met: Math.min(left, right) >= least, text: `bearing ${exactLengthText(left)} and ${exactLengthText(right)}, ${exactLengthText(least)} needed` }
@@ -29,7 +33,25 @@ const seats = combined({ ...bearing, least: limit('lintel.bearing-length') }, ({
 
 const joints = combined({ joint: fact.atEitherEnd('wall.movementJointAtJamb') }, ({ joint }): Condition => ({ met: !joint, text: 'no movement joint at the jambs' }))
 
-const loads = combined({ load: fact.flag('wall.loadAbove') }, ({ load }): Condition => ({ met: !load, text: 'no floor, roof or point load on the brick above' }))
+const level = combined({ at: fact.amount('wall.imposedLoadHeight'), height: heightNeeded }, ({ at, height: { needed } }): Condition => {
+  return { met: at >= needed, text: `floor or roof load ${exactLengthText(at)} above the lintel, ${exactLengthText(needed)} needed for the brick to carry it past the opening` }
+})
+
+const withoutFloor = combined({ loads: loadsAbove }, ({ loads }): Condition => {
+  return { met: true, text: loads.point === 0 ? 'no floor, roof or point load on the brick above' : 'a point load does not take arching away; its spread is counted on the lintel' }
+})
+
+const statedLoads = eitherOf(combined({ loads: loadsAbove }, ({ loads }) => loads.even > 0), level, withoutFloor)
+
+/** A load that nobody stated may come on at any level, so it takes arching away. */
+const loads: Need<Condition> = {
+  asks: asksOf(saidThatLoadRests, statedLoads),
+  find: (inputs) => {
+    const [said, stated] = [saidThatLoadRests.find(inputs), statedLoads.find(inputs)]
+    if (stated.known || !said.known || stated.because?.reason !== 'outsidePrescriptive') return stated
+    return { ...said, value: { met: false, text: 'a floor, roof or point load rests on the brick above, at a level that is not known' } }
+  },
+}
 
 const besides = combined(
   { pier: fact.ends('opening.pierWidth'), clear: fact.amount('opening.width'), least: parameter('lintel.arching-pier-width'), share: parameter('lintel.arching-pier-share') },
@@ -70,9 +92,10 @@ export const lintelArching = defineQuantity({
   dimension: null,
   choices: [arches, doesNotArch],
   structural: true,
-  formula: 'overlapping bond, height above ≥ half the effective span × tan(triangle angle) + cover, enough bearing and masonry at both ends, no movement joint, no other load',
+  formula: 'overlapping bond, height above ≥ half the effective span × tan(triangle angle) + cover, enough bearing and masonry at both ends, no movement joint, no floor or roof load lower than that',
   sources: [
     lintelTextbook('pp. 218-219, eq. 4.82-4.83', 218),
+    lintelTextbook('p. 222, floor and roof loads', 222),
     { title: 'Masonry and Concrete (McGraw-Hill)', locator: 'p. 260', evidence: 'primary', readIn: 'https://digilib.universitaspertamina.ac.id/ebook/Masonry%20and%20Concrete' },
   ],
   appliesTo: onLintel,

@@ -1,9 +1,9 @@
-import { metres } from '../units/length.ts'
-import { quantityText } from '../units/quantity-text.ts'
+import { metres, nanometresOf } from '../units/length.ts'
+import { inchText, quantityText } from '../units/quantity-text.ts'
 import { defineQuantity } from './define.ts'
-import { bendingStressOf, momentOf, sectionModulusFor } from './lintel-beam.ts'
-import { carried } from './lintel-load.ts'
-import { onLooseAngle } from './lintel-needs.ts'
+import { bendingStressOf, momentOf, placeOfMoment, sectionModulusFor } from './lintel-beam.ts'
+import { carried, partsText } from './lintel-load.ts'
+import { onLintel, onLooseAngle } from './lintel-needs.ts'
 import { beyondPlainBeam, reinforcedJoints } from './lintel-plain-beam.ts'
 import { angleOverOpening } from './lintel-section.ts'
 import { beamFormulas, confirmed, lintelTextbook } from './lintel-sources.ts'
@@ -12,20 +12,20 @@ import { parameter, result } from './need.ts'
 const allowable = parameter('steel.allowable-bending-stress')
 const moment = result('lintel.bending-moment')
 
-/** Moment at midspan, in N·m. */
+/** Greatest moment, in N·m: at midspan, but with a point load nearer to it. */
 export const lintelBendingMoment = defineQuantity({
   id: 'lintel.bending-moment',
   title: 'Bending moment in the lintel',
   part: 'head',
   dimension: 'moment',
   structural: true,
-  formula: 'triangle W L / 6 + even load W L / 8, on the effective span',
+  formula: 'triangle W L / 6 + even load W L / 8, on the effective span; with a point load, where the shear changes its sign',
   sources: [lintelTextbook('p. 231', 231), beamFormulas],
-  appliesTo: onLooseAngle,
+  appliesTo: onLintel,
   needs: { load: carried, span: result('lintel.effective-span') },
   compute: ({ load, span }) => ({
     value: momentOf(load, metres(span)),
-    steps: [`triangle ${text('force', load.triangle)}, even load ${text('force', load.uniform)}: ${text('moment', momentOf(load, metres(span)))}`],
+    steps: [`${partsText(load)}: ${text('moment', momentOf(load, metres(span)))}${load.part ? `, ${inchText(nanometresOf(placeOfMoment(load, metres(span))))} from the left support` : ''}`],
     notes: [confirmed],
   }),
 })

@@ -1,16 +1,24 @@
 import { metres, nanometresOf } from '../units/length.ts'
 import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
+import { eitherOf } from './choose.ts'
 import { defineQuantity } from './define.ts'
-import { deflectionOf } from './lintel-beam.ts'
-import { carried } from './lintel-load.ts'
+import { deflectionOf, placeOfDeflection, type Stiffness } from './lintel-beam.ts'
+import { carried, partsText } from './lintel-load.ts'
 import { onLintel, onLooseAngle } from './lintel-needs.ts'
 import { beyondPlainBeam, reinforcedJoints } from './lintel-plain-beam.ts'
 import { angleOverOpening } from './lintel-section.ts'
 import { beamFormulas, confirmed } from './lintel-sources.ts'
-import { parameter, result } from './need.ts'
+import { combined, fact, parameter, result, type Need } from './need.ts'
 
 const span = result('lintel.effective-span')
 const allowed = result('lintel.deflection-limit')
+
+/** Of an angle by the table of sections, of any other lintel as its maker states it. */
+const stiffness: Need<Stiffness> = eitherOf(
+  onLooseAngle,
+  combined({ angle: angleOverOpening, modulus: parameter('steel.elastic-modulus') }, ({ angle, modulus }) => ({ modulus, momentOfInertia: angle.momentOfInertia })),
+  combined({ momentOfInertia: fact.amount('head.support.momentOfInertia'), modulus: fact.amount('head.support.elasticModulus') }, (stated) => stated),
+)
 
 /** How far the support of the veneer may bend, in nm: a part of the span, but no more than a cap. */
 export const lintelDeflectionLimit = defineQuantity({
@@ -32,22 +40,23 @@ export const lintelDeflectionLimit = defineQuantity({
   },
 })
 
-/** Deflection at midspan under brick and steel, in nm. */
+/** Greatest deflection under everything on the lintel, in nm: at midspan, but with a point load nearer to it. */
 export const lintelDeflection = defineQuantity({
   id: 'lintel.deflection',
   title: 'Deflection of the lintel',
   part: 'head',
   dimension: 'length',
   structural: true,
-  formula: 'triangle W L³ / (60 E I) + even load 5 W L³ / (384 E I), on the effective span',
+  formula: 'triangle W L³ / (60 E I) + even load 5 W L³ / (384 E I), on the effective span; with a point load, where the bent lintel lies level',
   sources: [beamFormulas],
-  appliesTo: onLooseAngle,
-  needs: { load: carried, span, angle: angleOverOpening, modulus: parameter('steel.elastic-modulus'), allowed, reinforcedJoints },
-  compute: ({ load, span, angle, modulus, allowed, reinforcedJoints }) => {
-    const deflection = nanometresOf(deflectionOf(load, metres(span), { modulus, momentOfInertia: angle.momentOfInertia }))
+  appliesTo: onLintel,
+  needs: { load: carried, span, stiffness, allowed, reinforcedJoints },
+  compute: ({ load, span, stiffness, allowed, reinforcedJoints }) => {
+    const deflection = nanometresOf(deflectionOf(load, metres(span), stiffness))
+    const place = load.part ? `, ${inchText(nanometresOf(placeOfDeflection(load, metres(span))))} from the left support` : ''
     return beyondPlainBeam(deflection > allowed, reinforcedJoints) ?? {
       value: deflection,
-      steps: [`triangle ${forceText(load.triangle)}, even load ${forceText(load.uniform)}, moment of inertia ${quantityText({ dimension: 'momentOfInertia', amount: angle.momentOfInertia }, 'inchPound')}: ${inchText(deflection)}`],
+      steps: [`${partsText(load)}, moment of inertia ${quantityText({ dimension: 'momentOfInertia', amount: stiffness.momentOfInertia }, 'inchPound')}: ${inchText(deflection)}${place}`],
       notes: [confirmed],
     }
   },
@@ -61,7 +70,7 @@ export const lintelDeflectionRatio = defineQuantity({
   dimension: 'ratio',
   structural: true,
   formula: 'deflection / (effective span / divisor)',
-  appliesTo: onLooseAngle,
+  appliesTo: onLintel,
   needs: { deflection: result('lintel.deflection'), span, divisor: parameter('lintel.deflection-divisor') },
   compute: ({ deflection, span, divisor }) => {
     const ratio = deflection / (span / divisor)
@@ -72,7 +81,3 @@ export const lintelDeflectionRatio = defineQuantity({
     }
   },
 })
-
-function forceText(newtons: number): string {
-  return quantityText({ dimension: 'force', amount: newtons }, 'inchPound')
-}

@@ -19,7 +19,7 @@ export const lintelEffectiveSpan = defineQuantity({
     return {
       value: span,
       steps: [`${exactLengthText(clear)} + ${exactLengthText(left)} / 2 + ${exactLengthText(right)} / 2 = ${exactLengthText(span)}`],
-      notes: ['Prescriptive span tables go by the clear opening, not by this span.'],
+      notes: ['Prescriptive span tables go by the clear opening, not by this span; some published checks do so too and come out a little lighter.'],
     }
   },
 })

@@ -2,7 +2,7 @@ import { exactLengthText } from '../units/quantity-text.ts'
 import { taken } from './choose.ts'
 import { defineQuantity, type Computation } from './define.ts'
 import { onAngle } from './lintel-needs.ts'
-import { sizesOf, type Sizes } from './lintel-section.ts'
+import { sizesOf, type Sizes } from './angle-sizes.ts'
 import { combined, fact, orElse, result, type Need } from './need.ts'
 
 const unreadable: Computation = { reason: 'methodDoesNotHold', why: 'The section is not spelled as an angle: standing leg, flat leg, thickness.' }

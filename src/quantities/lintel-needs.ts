@@ -5,6 +5,9 @@ export const onLintel = choiceIs('head.support.kind', 'looseSteelAngle', 'precas
 
 export const onLooseAngle = choiceIs('head.support.kind', 'looseSteelAngle')
 
+/** Lintels whose strength their maker or their engineer states. */
+export const onStatedLintel = choiceIs('head.support.kind', 'precastLintel', 'reinforcedMasonryLintel')
+
 /** Any steel angle, whether it spans by itself or is held by the frame. */
 export const onAngle = choiceIs('head.support.kind', 'looseSteelAngle', 'shelfAngle', 'angleFixedToFraming')
 

@@ -2,7 +2,7 @@ import type { Table } from '../catalog/reference.ts'
 import type { FactValue, Reading } from '../opening/opening.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { Inputs } from './inputs.ts'
-import type { QuantityResult, UsedInput } from './result.ts'
+import type { QuantityResult, QuantityTable, UsedInput } from './result.ts'
 import type { Source } from './source.ts'
 
 export type Found<T> =
@@ -71,6 +71,13 @@ export const result = (id: string): Need<number> => need([`quantity ${id}`], (in
   const computed = inputs.quantity(id)
   if (computed?.status !== 'computed' || typeof computed.value !== 'number') return unknownResult(id, computed)
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
+})
+
+/** The first table beside the value of another quantity. */
+export const resultTable = (id: string): Need<QuantityTable> => need([`quantity ${id}`], (inputs) => {
+  const computed = inputs.quantity(id)
+  const [first] = computed?.tables ?? []
+  return computed?.status === 'computed' && first ? found(first, { from: `quantity ${id}`, text: computed.text }) : unknownResult(id, computed)
 })
 
 /** The text of another quantity, such as a section. */

@@ -1,17 +1,10 @@
 import { exactLengthText, inchText } from '../units/quantity-text.ts'
 import { millimetres, nanometresOf } from '../units/length.ts'
-import { brick, coursesIn } from './brick-unit.ts'
+import { coursesIn } from './brick-unit.ts'
 import { defineQuantity } from './define.ts'
-import { combined, fact, limit, optional, orElse, parameter } from './need.ts'
+import { fact, limit } from './need.ts'
 import { tieArea } from './tie-area.ts'
-
-const doors: readonly string[] = ['door', 'slidingDoor', 'garageDoor']
-const courseHeight = optional(combined({ brick }, ({ brick }) => brick.course))
-
-const isLarge = combined(
-  { width: fact.amount('opening.width'), height: fact.amount('opening.height'), threshold: parameter('tie.opening-threshold') },
-  ({ width, height, threshold }) => width > threshold || height > threshold,
-)
+import { courseHeight, hasSill, isLargeOpening, tieColumnSpacing } from './tie-needs.ts'
 
 /** Ties that a large opening asks for at its edges: each side from end to end, so that no corner is left without. */
 export const tiesAroundOpening = defineQuantity({
@@ -20,7 +13,7 @@ export const tiesAroundOpening = defineQuantity({
   part: 'ties',
   dimension: 'count',
   formula: 'for each side ⌈side / spacing⌉ + 1: two jambs, head, and sill unless it is a door',
-  appliesTo: isLarge,
+  appliesTo: isLargeOpening,
   needs: {
     kind: fact.choice('opening.kind'), width: fact.amount('opening.width'), height: fact.amount('opening.height'),
     spacing: limit('tie.opening-spacing'), distance: limit('tie.opening-distance'), course: courseHeight,
@@ -28,7 +21,7 @@ export const tiesAroundOpening = defineQuantity({
   compute: ({ kind, width, height, spacing, distance, course }) => {
     const inBedJoints = course === undefined || course > spacing ? spacing : coursesIn(spacing, course) * course
     const [jamb, across] = [along(height, inBedJoints), along(width, spacing)]
-    const flat = doors.includes(kind) ? 1 : 2
+    const flat = hasSill(kind) ? 2 : 1
     return {
       value: 2 * jamb + flat * across,
       steps: [
@@ -50,7 +43,7 @@ export const tieSpacingAllowed = defineQuantity({
   formula: 'area per tie / horizontal spacing, at most the vertical limit',
   needs: {
     tie: tieArea,
-    across: orElse(fact.amount('ties.horizontalSpacing'), fact.amount('wall.studSpacing'), 'The horizontal tie spacing is not known; a tie on every stud is taken.'),
+    across: tieColumnSpacing,
     widest: limit('tie.horizontal-spacing'), tallest: limit('tie.vertical-spacing'), course: courseHeight,
   },
   compute: ({ tie, across, widest, tallest, course }) => {

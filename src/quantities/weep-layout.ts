@@ -5,13 +5,15 @@ import { result } from './need.ts'
 import { headJoints, weepsIn } from './weep-grid.ts'
 import { codeSpacing, headSpacing, sillSpacing, type Spacing } from './weep-spacing.ts'
 
-interface Course {
+export interface Course {
   readonly length: number
   readonly pitches: Pitches
   readonly spacing: Spacing
 }
 
-const formula = 'fewest head joints with one inside each end dam and none farther from the next than allowed'
+type Computed = Extract<Computation, { readonly value: unknown }>
+
+export const weepFormula = 'fewest head joints with one inside each end dam and none farther from the next than allowed'
 const head = { length: result('flashing.head-pan-length'), pitches: headPitches }
 const gridNote = 'The left end dam is taken to stand in a head joint of the course on the flashing.'
 
@@ -30,9 +32,9 @@ export const headWeepCount = defineQuantity({
   title: 'Weeps over the head',
   part: 'head',
   dimension: 'count',
-  formula,
+  formula: weepFormula,
   needs: { ...head, spacing: headSpacing },
-  compute: (course) => laid(course, (weeps) => weeps.length),
+  compute: (course) => laid(course, (weeps) => ({ value: weeps.length })),
 })
 
 /** The count that the code alone asks for; less is against the law, not only against good practice. */
@@ -41,19 +43,9 @@ export const headWeepCountByCode = defineQuantity({
   title: 'Weeps over the head, by the code alone',
   part: 'head',
   dimension: 'count',
-  formula,
+  formula: weepFormula,
   needs: { ...head, spacing: codeSpacing },
-  compute: (course) => laid(course, (weeps) => weeps.length),
-})
-
-export const headWeepPositions = defineQuantity({
-  id: 'weeps.head-positions',
-  title: 'Weeps over the head, from the left end of the flashing',
-  part: 'head',
-  dimension: 'length',
-  formula,
-  needs: { ...head, spacing: headSpacing },
-  compute: (course) => laid(course, (weeps) => weeps),
+  compute: (course) => laid(course, (weeps) => ({ value: weeps.length })),
 })
 
 export const sillWeepCount = defineQuantity({
@@ -61,18 +53,19 @@ export const sillWeepCount = defineQuantity({
   title: 'Weeps under the sill',
   part: 'sill',
   dimension: 'count',
-  formula: `${formula}; under a slab, ⌈length / spacing⌉ + 1`,
+  formula: `${weepFormula}; under a slab, ⌈length / spacing⌉ + 1`,
   needs: { length: result('sill.flashing-length'), pitches: sillPitches, spacing: sillSpacing },
-  compute: (course) => (course.pitches.length === 0 ? underSlab(course) : laid(course, (weeps) => weeps.length)),
+  compute: (course) => (course.pitches.length === 0 ? underSlab(course, (weeps) => ({ value: weeps.length })) : laid(course, (weeps) => ({ value: weeps.length }))),
 })
 
-function laid(course: Course, value: (weeps: readonly number[]) => number | readonly number[]): Computation {
+/** Lays the weeps out in the head joints of a course. */
+export function laid(course: Course, answer: (weeps: readonly number[], joints: readonly number[]) => Pick<Computed, 'value' | 'tables'>): Computation {
   if (course.pitches.length === 0) return { reason: 'methodDoesNotHold', why: 'Stones and arch rings have no regular head joints; place the weeps on the drawing.' }
   const joints = headJoints(course.length, course.pitches)
   if (joints.length === 0) return { reason: 'methodDoesNotHold', why: 'No head joint falls between the end dams.' }
   const weeps = weepsIn(joints, course.spacing.longest)
   if (!weeps) return { reason: 'methodDoesNotHold', why: `The head joints are farther apart than the ${exactLengthText(course.spacing.amount)} allowed.` }
-  return { value: value(weeps), steps: [stepOf(course), `${weeps.length} weeps in ${exactLengthText(course.length)}`], notes: [gridNote] }
+  return { ...answer(weeps, joints), steps: [stepOf(course), `${weeps.length} weeps in ${exactLengthText(course.length)}`], notes: [gridNote] }
 }
 
 function stepOf({ pitches, spacing }: Course): string {
@@ -84,7 +77,8 @@ function stepOf({ pitches, spacing }: Course): string {
 }
 
 /** Weeps under a slab stand in its bed joint, wherever they are wanted. */
-function underSlab({ length, spacing }: Course): Computation {
+export function underSlab({ length, spacing }: Course, answer: (weeps: readonly number[]) => Pick<Computed, 'value' | 'tables'>): Computation {
   const gaps = Math.ceil(length / spacing.longest)
-  return { value: gaps + 1, steps: [`⌈${exactLengthText(length)} / ${exactLengthText(spacing.amount)}⌉ + 1 = ${gaps + 1}`], notes: ['In the bed joint under the sill, with one at each end.'] }
+  const weeps = Array.from({ length: gaps + 1 }, (_, index) => Math.round((index * length) / gaps))
+  return { ...answer(weeps), steps: [`⌈${exactLengthText(length)} / ${exactLengthText(spacing.amount)}⌉ + 1 = ${gaps + 1}`], notes: ['In the bed joint under the sill, with one at each end.'] }
 }

@@ -13,6 +13,10 @@ const slowWeeps: readonly string[] = ['tube', 'wick', 'rope']
 /** What the adopted code or standard allows at the head, whatever the weeps are. */
 export const codeSpacing = allowedBy('weep.spacing')
 
+/** At the head, for open joints and for tubes and wicks, whichever are there. */
+export const openJointSpacing = strictest(codeSpacing, allowedBy('weep.spacing-open-head-joint'))
+export const slowWeepSpacing = strictest(codeSpacing, allowedBy('weep.spacing-wick-or-tube'))
+
 /** The strictest of the code and what is recommended for the kind of weep. */
 export const headSpacing = strictest(
   codeSpacing,
@@ -31,11 +35,15 @@ function strictest(...rules: readonly Need<Spacing>[]): Need<Spacing> {
   return best(rules, (spacing, other) => spacing.longest < other.longest)
 }
 
-function forKinds(place: 'head' | 'sill', kinds: readonly string[], rule: string): Need<Spacing> {
+/** What the weeps are; open head joints where nobody has told of any. */
+export function weepKind(place: 'head' | 'sill'): Need<string> {
   const path = `${place}.weeps.kind`
   const given = onlyWhere(choiceIs(path, ...openWeeps, ...slowWeeps), fact.choice(path))
-  const kind = orElse(given, taken('openHeadJoint'), `No kind of weep is given at the ${place}; open head joints are taken.`)
-  return onlyWhere(combined({ kind }, ({ kind }) => kinds.includes(kind)), allowedBy(rule))
+  return orElse(given, taken('openHeadJoint'), `No kind of weep is given at the ${place}; open head joints are taken.`)
+}
+
+function forKinds(place: 'head' | 'sill', kinds: readonly string[], rule: string): Need<Spacing> {
+  return onlyWhere(combined({ kind: weepKind(place) }, ({ kind }) => kinds.includes(kind)), allowedBy(rule))
 }
 
 /** "Less than 33 in" is kept by a nanometre less, the unit in which lengths are whole numbers. */

@@ -19,7 +19,10 @@ const withoutClock: Dependencies = { ...deps, now: () => { throw new Error(secre
 const broken = await client({ deps: withoutCatalog, logger })
 const clockless = await client({ deps: withoutClock, logger })
 
-describe.each(operationNames)('a fault inside %s', (operation) => {
+/** Those that look nothing up cannot be broken by a catalog. */
+const selfContained: readonly string[] = ['listQuantities', 'planCuts']
+
+describe.each(operationNames.filter((operation) => !selfContained.includes(operation)))('a fault inside %s', (operation) => {
   const input = cases.find((one) => one.operation === operation && typeof one.expect !== 'string')?.input ?? {}
 
   test('is a 500 over REST that tells nothing of its cause, which is logged', async () => {

@@ -160,7 +160,40 @@ const computations: readonly Case[] = [
   { operation: 'computeQuantities', input: { quantities: [] }, expect: 'invalidInput', errors: ['outOfRange /quantities'] },
 ]
 
-export const cases: readonly Case[] = [...evaluations, ...lists, ...single, ...computations]
+const jfkLayout = {
+  time: { year: 'year', month: 'month', day: 'day', hour: 'hour' }, rain: { column: 'precip', unit: 'in' }, wind: { column: 'wind_speed', unit: 'mph' }, direction: { column: 'wind_dir' },
+  temperature: { column: 'temp', unit: '°F' }, station: { column: 'origin', is: 'JFK' }, dryHoursLeftOut: true,
+}
+
+const schedules: readonly Case[] = [
+  {
+    operation: 'takeOff',
+    input: { ...city, openings: [{ count: 4, opening: parse(readFileSync(join(root, 'tests/fixtures/openings/baseline-window.yaml'), 'utf8')) as object }, { opening: { reference: 'D-1', opening: { kind: 'door', width: '38 in', height: '84 in' } } }] },
+    expect: { jurisdiction: city.jurisdiction, openings: 5, lintels: [{ section: 'L5x3-1/2x5/16', chosen: 'described', count: 4, length: { inchPound: '60 in' } }] },
+  },
+  {
+    operation: 'takeOff', input: { ...city, openings: [{ opening: { opening: window } }, { count: 2, opening: { opening: { ...window, width: 48 }, sill: { slope: 'steep' } } }] },
+    expect: 'invalidInput', errors: ['unitMissing /openings/1/opening/opening/width', 'unreadable /openings/1/opening/sill/slope'],
+  },
+  { operation: 'takeOff', input: { openings: [{ opening: { opening: window } }] }, expect: 'placeMissing', errors: ['placeMissing /jurisdiction'] },
+  // Worked by hand: 60 + 40 + 19 7/8 in and two saw cuts of 1/16 in fill a bar of 120 in exactly
+  {
+    operation: 'planCuts', input: { lengthUnit: 'in', stockLengths: [120, '240 in'], kerf: '1/16', pieces: [{ reference: 'a', length: 60, count: 1 }, { reference: 'b', length: '40 in', count: 1 }, { reference: 'c', length: '19 7/8', count: 1 }] },
+    expect: { plan: { optimal: true, stock: { inchPound: '120 in' }, offcuts: { nanometres: 0 }, bound: { si: '3048 mm' } }, tooLong: [] },
+  },
+  { operation: 'planCuts', input: { stockLengths: ['3000 mm'], pieces: [{ reference: 'a', length: '3000.5 mm', count: 2 }] }, expect: { plan: null, tooLong: [{ reference: 'a', longest: { si: '3000 mm' } }] } },
+  {
+    operation: 'planCuts', input: { stockLengths: ['0 mm'], pieces: [{ reference: 'a', length: 'long', count: 20000 - 9_999 }, { reference: 'b', length: '10', count: 10_000 }] },
+    expect: 'invalidInput', errors: ['outOfRange /pieces/0/count'],
+  },
+  { operation: 'planCuts', input: { stockLengths: ['0 mm'], kerf: '-1 mm', pieces: [{ reference: 'a', length: 'long', count: 1 }, { reference: 'b', length: '10', count: 1 }] }, expect: 'invalidInput', errors: ['unreadable /pieces/0/length', 'unitMissing /pieces/1/length', 'outOfRange /stockLengths/0', 'notBelievable /kerf'] },
+  { operation: 'analyzeDrivingRain', input: { text: readFileSync(join(root, 'tests/fixtures/rain/jfk-2013-storms.csv'), 'utf8'), format: 'table', layout: jfkLayout, azimuths: [90, 270] }, expect: { file: { ofOtherStations: 0 } } },
+  { operation: 'analyzeDrivingRain', input: { text: readFileSync(join(root, 'tests/fixtures/rain/miami-tmy3.epw'), 'utf8'), format: 'energyPlus' }, expect: { status: 'notDetermined', rain: null, walls: [] } },
+  { operation: 'analyzeDrivingRain', input: { text: 'a', format: 'table' }, expect: 'invalidInput', errors: ['missingKey /layout'] },
+  { operation: 'analyzeDrivingRain', input: { text: 'a', format: 'table', layout: { ...jfkLayout, time: { year: 'year' } } }, expect: 'invalidInput', errors: ['notAllowed /layout/time'] },
+]
+
+export const cases: readonly Case[] = [...evaluations, ...lists, ...single, ...computations, ...schedules]
 
 export function nameOf({ operation, input, expect, catalog }: Case, index: number): string {
   const shown = 'opening' in input ? { ...input, opening: (input['opening'] as { reference?: string }).reference?.slice(0, 40) ?? '…' } : input

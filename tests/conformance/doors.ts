@@ -12,6 +12,7 @@ export const fields = {
   listPublications: 'publications', readPublication: 'publication', listFacts: 'facts', listHoldPoints: 'holdPoints',
   listAmendments: 'amendments', listReleases: 'releases',
   listQuantities: 'quantities', readQuantity: 'quantity', computeQuantities: 'computation',
+  takeOff: 'takeOff', planCuts: 'cutList', analyzeDrivingRain: 'drivingRain',
 } as const satisfies Partial<Record<keyof typeof operations, string>>
 
 export type OperationName = keyof typeof fields

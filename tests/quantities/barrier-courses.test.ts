@@ -4,7 +4,7 @@ import { evaluate } from './inputs.ts'
 
 /** IRC R703.2: 2 in upper over lower, 6 in end to end; rolls 36 in wide are common practice, no source. */
 const limits = { 'barrier.horizontal-lap': '2 in', 'barrier.vertical-lap': '6 in', 'barrier.horizontal-lap-other': '2 in', 'barrier.vertical-lap-other': '6 in' } as const
-const felt = { 'barrier.kind': 'no15Felt' }
+const felt = { 'barrier.kind': 'no15Felt', 'barrier.rollWidth': '36 in' }
 
 describe('courses of barrier', () => {
   test.each([
@@ -18,7 +18,9 @@ describe('courses of barrier', () => {
     { name: 'a lap of half the roll', facts: { ...felt, 'wall.veneerHeight': '10 ft', 'barrier.horizontalLap': '18 in' }, courses: 6 },
     { name: 'a lap drawn narrower than asked', facts: { ...felt, 'wall.veneerHeight': '70 in', 'barrier.horizontalLap': '1 in' }, courses: 2 },
     { name: 'three meters', facts: { ...felt, 'wall.veneerHeight': '3000 mm' }, courses: 4 },
-    { name: 'building paper goes by its own rule', facts: { 'barrier.kind': 'buildingPaper', 'wall.veneerHeight': '70 in' }, courses: 2 },
+    { name: 'building paper goes by its own rule', facts: { 'barrier.kind': 'buildingPaper', 'barrier.rollWidth': '36 in', 'wall.veneerHeight': '70 in' }, courses: 2 },
+    { name: 'a wrap nine feet wide: 108 in and 106 in', facts: { 'barrier.kind': 'buildingWrap', 'barrier.rollWidth': '9 ft', 'wall.veneerHeight': '18 ft' }, courses: 3 },
+    { name: 'a wrap of 3 m with laps of 150 mm', facts: { 'barrier.kind': 'buildingWrap', 'barrier.rollWidth': '3000 mm', 'barrier.horizontalLap': '150 mm', 'wall.veneerHeight': '5850 mm' }, courses: 2 },
   ])('$name', ({ facts, courses }) => {
     expect(evaluate(barrierCourses, { facts, limits })).toMatchObject({ status: 'computed', value: courses, assumptions: [] })
   })
@@ -34,8 +36,13 @@ describe('courses of barrier', () => {
     expect(evaluate(barrierCourses, { facts: { ...felt, 'wall.veneerHeight': '10 ft' }, limits }).notes).toContain('Lap sheets 6 in where they meet end to end.')
   })
 
-  test('wraps come in many widths; a lap as wide as the roll covers nothing', () => {
-    expect(evaluate(barrierCourses, { facts: { 'barrier.kind': 'buildingWrap', 'wall.veneerHeight': '10 ft' }, limits }).reason).toBe('methodDoesNotHold')
+  test('takes the common width of felt and paper, and says so; of a wrap it names the width', () => {
+    const of = (kind: string) => evaluate(barrierCourses, { facts: { 'barrier.kind': kind, 'wall.veneerHeight': '10 ft' }, limits })
+    expect(of('buildingPaper')).toMatchObject({ value: 4, assumptions: [expect.stringMatching(/width of the roll/)] })
+    expect(of('buildingWrap')).toMatchObject({ status: 'notDetermined', missing: ['barrier.rollWidth'] })
+  })
+
+  test('a lap as wide as the roll covers nothing', () => {
     expect(evaluate(barrierCourses, { facts: { ...felt, 'wall.veneerHeight': '10 ft', 'barrier.horizontalLap': '36 in' }, limits }).reason).toBe('methodDoesNotHold')
   })
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { best, greatest, onlyWhere, positive, taken } from '../../src/quantities/choose.ts'
-import { choiceIs, fact, limit, orElse } from '../../src/quantities/need.ts'
+import { assuming, best, firstKnown, foundOnce, greatest, isKnown, onlyWhere, positive, shownOnce, taken, whether } from '../../src/quantities/choose.ts'
+import { choiceIs, combined, fact, limit, orElse } from '../../src/quantities/need.ts'
 import { amount, inputsOf } from './inputs.ts'
 
 const upstand = fact.amount('head.flashing.upstand')
@@ -25,6 +25,61 @@ describe('the greatest', () => {
   test('names everything that would do where nothing is known', () => {
     expect(need.find(inputsOf({}))).toEqual({ known: false, missing: ['rule flashing.upstand', 'head.flashing.upstand'] })
   })
+})
+
+describe('the first that is known', () => {
+  const need = firstKnown(upstand, asked)
+
+  test('is the first though the second is greater, and nothing is assumed', () => {
+    expect(need.find(inputsOf({ facts: { 'head.flashing.upstand': '6 in' }, limits: { 'flashing.upstand': '8 in' } }))).toMatchObject({ value: amount('6 in'), assumptions: [] })
+    expect(need.find(inputsOf({ limits: { 'flashing.upstand': '8 in' } }))).toMatchObject({ value: amount('8 in'), assumptions: [] })
+  })
+
+  test('misses what the last one lacks', () => {
+    expect(need.find(inputsOf({}))).toEqual({ known: false, missing: ['rule flashing.upstand'] })
+    expect(need.asks).toEqual(['head.flashing.upstand', 'rule flashing.upstand'])
+  })
+})
+
+describe('whether', () => {
+  const need = whether(choiceIs('sill.kind', 'brickRowlock'), fact.amount('sill.depth'), taken(1))
+
+  test('asks only for the side that counts', () => {
+    expect(need.find(inputsOf({ facts: { 'sill.kind': 'stone' } }))).toMatchObject({ value: 1, used: [{ from: 'sill.kind' }] })
+    expect(need.find(inputsOf({ facts: { 'sill.kind': 'brickRowlock' } }))).toEqual({ known: false, missing: ['sill.depth'] })
+    expect(need.find(inputsOf({ facts: { 'sill.kind': 'brickRowlock', 'sill.depth': '5 in' } }))).toMatchObject({ value: amount('5 in') })
+  })
+
+  test('names the condition while it is not known', () => {
+    expect(need.find(inputsOf({ facts: { 'sill.depth': '5 in' } }))).toEqual({ known: false, missing: ['sill.kind'] })
+  })
+})
+
+test('whether something is known is known itself', () => {
+  expect(isKnown(upstand).find(inputsOf({}))).toMatchObject({ known: true, value: false })
+  expect(isKnown(upstand).find(inputsOf({ facts: { 'head.flashing.upstand': '6 in' } }))).toMatchObject({ known: true, value: true })
+})
+
+test('what is assumed is said where there is a value', () => {
+  const need = assuming(upstand, 'It was measured dry.')
+  expect(need.find(inputsOf({ facts: { 'head.flashing.upstand': '6 in' } }))).toMatchObject({ assumptions: ['It was measured dry.'] })
+  expect(need.find(inputsOf({}))).toEqual({ known: false, missing: ['head.flashing.upstand'] })
+})
+
+test('parts that go by the same input show it once', () => {
+  const twice = combined({ one: assuming(upstand, 'It was measured dry.'), other: assuming(upstand, 'It was measured dry.') }, ({ one, other }) => one + other)
+  const found = shownOnce(twice).find(inputsOf({ facts: { 'head.flashing.upstand': '6 in' } }))
+  expect(found).toMatchObject({ value: amount('12 in'), used: [{ from: 'head.flashing.upstand' }], assumptions: ['It was measured dry.'] })
+  expect(found.known && found.used).toHaveLength(1)
+})
+
+test('what is found once is not looked for again, but other inputs have their own', () => {
+  let looked = 0
+  const need = foundOnce({ asks: upstand.asks, find: (inputs) => { looked += 1; return upstand.find(inputs) } })
+  const inputs = inputsOf({ facts: { 'head.flashing.upstand': '6 in' } })
+  expect([need.find(inputs), need.find(inputs)]).toMatchObject([{ value: amount('6 in') }, { value: amount('6 in') }])
+  expect(looked).toBe(1)
+  expect(need.find(inputsOf({}))).toMatchObject({ known: false })
 })
 
 test('the best keeps the first of equals', () => {

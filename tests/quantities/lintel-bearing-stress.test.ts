@@ -8,7 +8,7 @@ describe('pressure under the lintel end', () => {
   test('arching brick on a 72 in opening', () => {
     const result = evaluate(lintelBearingStress, arched72, lintelQuantities)
     expectNear(valueOf(result), '15.64 [psi]', 0.0005)
-    expect(result.steps).toEqual(['437.8 lbf / 2 / (4 in × 3 1/2 in) = 15.64 psi'])
+    expect(result.steps).toEqual(['218.9 lbf / (4 in × 3 1/2 in) = 15.64 psi'])
     expect(result.notes[0]).toBe('The whole flat leg is taken to rest on brick; the thickness of the brick is not known.')
   })
 
@@ -16,6 +16,23 @@ describe('pressure under the lintel end', () => {
     const given = { ...arched72With({ 'head.support.bearing': ['6 in', '2 in'] }), quantities: { 'lintel.load': '448 lbf' } }
     // 224 lbf on 2 in by 3 1/2 in
     expectNear(valueOf(evaluate(lintelBearingStress, given, lintelQuantities)), '32 [psi]', 1e-9)
+  })
+
+  // Worked by hand: 6 kip on a knife edge at the left jamb, 2 in inside the left support of a 76 in span; 5842 lbf and 158 lbf with it
+  test('goes by the end that is pressed harder', () => {
+    const given = arched72With({
+      'head.support.bearing': ['4 in', '4 in'], 'wall.loadAbove': true, 'wall.imposedLoad': '0 lbf/ft', 'wall.pointLoad': '6000 lbf', 'wall.pointLoadHeight': '0 in', 'wall.pointLoadFromJamb': '0 in', 'wall.pointLoadPlate': '0 in',
+    })
+    const result = evaluate(lintelBearingStress, given, lintelQuantities)
+    expectNear(valueOf(result), `${(218.92 + 6_000 * 74 / 76) / 14} [psi]`, 0.0001)
+    expect(result.steps).toHaveLength(2)
+  })
+
+  test('a masonry lintel bears on its own width', () => {
+    const precast = arched72With({ 'head.support.kind': 'precastLintel', 'head.support.section': null, 'head.support.width': '3 5/8 in', 'head.support.lineWeight': '30 lbf/ft' })
+    // Worked by hand: (401.1 + 190) lbf / 2 on 4 in by 3 5/8 in
+    expectNear(valueOf(evaluate(lintelBearingStress, precast, lintelQuantities)), '20.383 [psi]', 0.0002)
+    expect(evaluate(lintelBearingStress, { ...precast, facts: { ...precast.facts, 'head.support.width': null } }, lintelQuantities).missing).toEqual(['head.support.width'])
   })
 
   test('a leg wider than the brick rests on the brick only', () => {

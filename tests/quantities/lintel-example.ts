@@ -7,11 +7,14 @@ import { lintelDeflection, lintelDeflectionLimit } from '../../src/quantities/li
 import { lintelEffectiveSpan } from '../../src/quantities/lintel-effective-span.ts'
 import { lintelHorizontalLeg, lintelThickness } from '../../src/quantities/lintel-legs.ts'
 import { lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from '../../src/quantities/lintel-load.ts'
+import { lintelReactionLeft, lintelReactionRight, lintelShear } from '../../src/quantities/lintel-reactions.ts'
+import { lintelSelfWeight } from '../../src/quantities/lintel-self-weight.ts'
 import { amount, type Given } from './inputs.ts'
 
 /** What the later lintel quantities build on. */
 export const lintelQuantities: readonly QuantityDefinition[] = [
-  lintelEffectiveSpan, lintelArching, lintelLoadWithoutArching, lintelBrickLoad, lintelLoad, lintelBendingMoment, lintelBendingStress,
+  lintelEffectiveSpan, lintelArching, lintelLoadWithoutArching, lintelBrickLoad, lintelSelfWeight, lintelLoad,
+  lintelReactionLeft, lintelReactionRight, lintelShear, lintelBendingMoment, lintelBendingStress,
   lintelDeflection, lintelDeflectionLimit, lintelBearingStress, lintelHorizontalLeg, lintelThickness,
 ]
 

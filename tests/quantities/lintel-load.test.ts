@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { beamLoadOf, lintelBrickLoad, lintelLoad, lintelLoadWithoutArching } from '../../src/quantities/lintel-load.ts'
+import { lintelSelfWeight } from '../../src/quantities/lintel-self-weight.ts'
 import { evaluate, valueOf } from './inputs.ts'
 import { arched72, arched72With, expectNear, lintelQuantities } from './lintel-example.ts'
 
@@ -83,17 +84,52 @@ describe('load on the lintel', () => {
     expect(result).toMatchObject({ status: 'notDetermined', missing: ['wall.loadAbove'] })
   })
 
-  test('is left to a professional under other loads and for an angle not in the table', () => {
+  test('is left to a professional under other loads and for an angle more slender than those of the table', () => {
     expect(evaluate(lintelLoad, arched72With({ 'wall.loadAbove': true }), lintelQuantities).reason).toBe('outsidePrescriptive')
-    expect(evaluate(lintelLoad, arched72With({ 'head.support.section': 'L9x4x1/2' }), lintelQuantities)).toMatchObject({ reason: 'outsidePrescriptive', why: expect.stringContaining('L9x4x1/2') as string })
+    expect(evaluate(lintelLoad, arched72With({ 'head.support.section': 'L9x4x1/4' }), lintelQuantities)).toMatchObject({ reason: 'outsidePrescriptive', why: expect.stringContaining('L9x4x1/4') as string })
   })
 
-  test('is not asked of a precast lintel', () => {
-    expect(evaluate(lintelLoad, arched72With({ 'head.support.kind': 'precastLintel' }), lintelQuantities).status).toBe('notApplicable')
+  // Worked by hand: 401.1 lbf + 30 plf × 76 in = 591.1 lbf
+  test('of a precast lintel asks for its own weight', () => {
+    const precast = { 'head.support.kind': 'precastLintel', 'head.support.section': null }
+    const result = evaluate(lintelLoad, arched72With({ ...precast, 'head.support.lineWeight': '30 lbf/ft' }), lintelQuantities)
+    expectNear(valueOf(result), '591.11 lbf', 0.0001)
+    expect(result.steps).toEqual(['401.1 lbf of brick + 190 lbf of lintel = 591.1 lbf'])
+    expect(evaluate(lintelLoad, arched72With(precast), lintelQuantities).missing).toEqual(['head.support.lineWeight'])
+  })
+
+  test('is not asked of a shelf angle', () => {
+    expect(evaluate(lintelLoad, arched72With({ 'head.support.kind': 'shelfAngle' }), lintelQuantities).status).toBe('notApplicable')
+  })
+
+  // Worked by hand: all the brick 2026.7 lbf, 36.7 lbf of steel, 100 plf of floor on 76 in
+  test('counts a floor where the brick does not arch, and says that the code lets none stand there', () => {
+    const result = evaluate(lintelLoad, arched72With({ 'wall.loadAbove': true, 'wall.imposedLoad': '100 lbf/ft', 'wall.imposedLoadHeight': '40 in', 'wall.pointLoad': '0 lbf' }), lintelQuantities)
+    expect(result.steps).toEqual(['2027 lbf of brick + 36.73 lbf of steel + 633.3 lbf of floor or roof load = 2697 lbf'])
+    expect(result.notes.join()).toContain('no load but its own weight')
+  })
+})
+
+describe('weight of the lintel', () => {
+  // AISC weights per foot on 76 in, worked by hand
+  test.each([{ section: 'L3-1/2x3-1/2x1/4', weighs: '36.733 lbf' }, { section: '2L6x3-1/2x5/16', weighs: '124.133 lbf' }])('$section', ({ section, weighs }) => {
+    expectNear(valueOf(evaluate(lintelSelfWeight, arched72With({ 'head.support.section': section }), lintelQuantities)), weighs, 0.0001)
+  })
+
+  // Worked by hand: 1.2 kN/m on 2 m
+  test('metric, of a precast lintel', () => {
+    const given = { ...arched72With({ 'head.support.kind': 'precastLintel', 'head.support.section': null, 'head.support.lineWeight': '1.2 kN/m' }), quantities: { 'lintel.effective-span': '2 m' } }
+    expectNear(valueOf(evaluate(lintelSelfWeight, given)), '2.4 kN', 1e-9)
   })
 })
 
 test('the steel is spread evenly whether or not the brick arches', () => {
   expect(beamLoadOf('arches', 400, 30)).toEqual({ triangle: 400, uniform: 30 })
   expect(beamLoadOf('does not arch', 400, 30)).toEqual({ triangle: 0, uniform: 430 })
+})
+
+test('a load on a part of the span stays what it is', () => {
+  const part = { shape: 'part', total: 50, from: 0, to: 0.5 } as const
+  expect(beamLoadOf('arches', 400, 30, part)).toEqual({ triangle: 400, uniform: 30, part })
+  expect(beamLoadOf('does not arch', 400, 30, { ...part, total: 0 })).toEqual({ triangle: 0, uniform: 430 })
 })

@@ -1,15 +1,19 @@
 import { describe, expect, test } from 'vitest'
-import type { Table } from '../../src/catalog/reference.ts'
+import { cellText, type Table } from '../../src/catalog/reference.ts'
 import { lintelLoad } from '../../src/quantities/lintel-load.ts'
-import { anglesOf, findAngle, sizesOf } from '../../src/quantities/lintel-section.ts'
+import { slendernessOf } from '../../src/quantities/angle-by-size.ts'
+import { sizesOf, type Angle } from '../../src/quantities/angle-sizes.ts'
+import { angleOverOpening, anglesOf, findAngle } from '../../src/quantities/lintel-section.ts'
 import { amount, evaluate, inputsOf } from './inputs.ts'
 import { arched72With, expectNear, lintelQuantities } from './lintel-example.ts'
 
-const sections = (): Table => {
-  const given = inputsOf({}).table('steel.angle-sections')
-  if (!given) throw new Error('the catalog lacks the table of sections')
+const tableOf = (id: string): Table => {
+  const given = inputsOf({}).table(id)
+  if (!given) throw new Error(`the catalog lacks ${id}`)
   return given.table
 }
+const sections = () => tableOf('steel.angle-sections')
+const metric = () => tableOf('steel.metric-angle-sections')
 
 describe('angles of the table', () => {
   // AISC shapes database, versions 15.0 and 16.0
@@ -50,6 +54,91 @@ describe('angles of the table', () => {
 
   test('one that is not listed is not found', () => {
     expect(findAngle(sections(), 'L9x4x1/2')).toBeUndefined()
+  })
+})
+
+describe('angles of the metric table', () => {
+  // Makers' tables for EN 10056-1: mass, moment of inertia, section modulus
+  test.each([
+    { section: 'L100x100x10', mass: '15.0 kg/m', inertia: '177 cm4', modulus: '24.6 cm3' },
+    { section: 'L125x75x10', mass: '15.0 kg/m', inertia: '302 cm4', modulus: '36.5 cm3' },
+    { section: 'L150x90x10', mass: '18.2 kg/m', inertia: '533 cm4', modulus: '53.3 cm3' },
+  ])('$section has the published stiffness and strength', ({ section, mass, inertia, modulus }) => {
+    const angle = findAngle(metric(), section)
+    expectNear(angle?.mass ?? NaN, mass, 1e-9)
+    expectNear(angle?.momentOfInertia ?? NaN, inertia, 1e-9)
+    expectNear(angle?.sectionModulus ?? NaN, modulus, 1e-9)
+  })
+
+  test('no spelling means an angle of the one table and another of the other', () => {
+    expect(anglesOf(metric()).filter(({ section }) => findAngle(sections(), section))).toEqual([])
+  })
+
+  // Both figures are rounded to three places; the weights of the inch sizes are nominal besides
+  test.each([{ id: 'steel.metric-angle-sections', within: 0.01 }, { id: 'steel.angle-sections', within: 0.02 }])('every mass of $id is its area times 7850 kg/m3', ({ id, within }) => {
+    const off = tableOf(id).rows.map((row) => Math.abs(amount(cellText(row['weight'])) / (amount(cellText(row['area'])) * 7850e-6) - 1))
+    expect(Math.max(...off)).toBeLessThan(within)
+  })
+})
+
+const angleFor = (facts: Readonly<Record<string, unknown>>) => angleOverOpening.find(inputsOf(arched72With(facts)))
+const strengthOf = (facts: Readonly<Record<string, unknown>>): Angle => {
+  const found = angleFor(facts)
+  if (!found.known) throw new Error(found.because?.why ?? found.missing.join())
+  return found.value
+}
+
+describe('an angle that no table holds', () => {
+  test('is computed from its sizes, and that is said', () => {
+    const found = angleFor({ 'head.support.section': 'L9x4x1/2' })
+    expect(found).toMatchObject({ known: true, assumptions: [expect.stringContaining('computed from its sizes') as string] })
+    expect(found.known && found.used.map(({ from }) => from)).toContain('parameter steel.bar-mass')
+  })
+
+  test('one that a table holds is not, and draws on no other source', () => {
+    const found = angleFor({ 'head.support.section': 'L100x75x8' })
+    expect(found).toMatchObject({ known: true, assumptions: [], value: { section: 'L100x75x8', count: 1 } })
+    expect(found.known && found.used.map(({ from }) => from)).toEqual(['table steel.metric-angle-sections', 'head.support.section'])
+  })
+
+  // Worked by hand: 12 × (151 + 90 - 12) = 2748 mm2, at 7850 kg/m3
+  test('weighs what square corners weigh', () => {
+    expect(strengthOf({ 'head.support.section': 'L151x90x12' }).mass).toBeCloseTo(21.5718, 9)
+  })
+
+  test('has never more strength or stiffness than a listed angle of those sizes', () => {
+    // Sizes a hair off the listed ones, so that no table holds them
+    for (const { section, verticalLeg, horizontalLeg, thickness, momentOfInertia, sectionModulus } of [...anglesOf(sections()), ...anglesOf(metric())]) {
+      if (slendernessOf({ verticalLeg, horizontalLeg, thickness }) > 20) continue
+      const [standing, flat, steel] = [verticalLeg, horizontalLeg, thickness].map((length) => length / 1e6)
+      const computed = strengthOf({ 'head.support.section': `L${standing}x${flat}x${(steel ?? NaN) + 1e-7}` })
+      expect(computed.section, section).not.toBe(section)
+      expect(computed.momentOfInertia, section).toBeLessThan(momentOfInertia)
+      expect(computed.sectionModulus, section).toBeLessThan(sectionModulus)
+      expect(computed.sectionModulus / sectionModulus, section).toBeGreaterThan(0.87)
+    }
+  })
+
+  test('in a pair has twice the strength, and the legs of one', () => {
+    const [one, pair] = [strengthOf({ 'head.support.section': 'L130x80x10' }), strengthOf({ 'head.support.section': '2L130x80x10' })]
+    expect(pair).toMatchObject({ count: 2, verticalLeg: one.verticalLeg, thickness: one.thickness, mass: 2 * one.mass, sectionModulus: 2 * one.sectionModulus, momentOfInertia: 2 * one.momentOfInertia })
+  })
+
+  test('stands on end where the long leg is said to stand, however it is written', () => {
+    const long = strengthOf({ 'head.support.section': 'L130x80x10' })
+    expect(strengthOf({ 'head.support.section': 'L80x130x10', 'head.support.longLeg': 'vertical' })).toMatchObject({ verticalLeg: long.verticalLeg, sectionModulus: long.sectionModulus })
+    expect(strengthOf({ 'head.support.section': 'L80x130x10' }).sectionModulus).toBeLessThan(long.sectionModulus / 2)
+    expect(angleFor({ 'head.support.section': 'L80x130x10', 'head.support.longLeg': 'horizontal' })).toMatchObject({ known: false, because: { reason: 'methodDoesNotHold' } })
+  })
+
+  test('with legs more slender than any of the table is left to a professional', () => {
+    expect(angleFor({ 'head.support.section': 'L6x4x1/4' })).toMatchObject({ known: false, because: { reason: 'outsidePrescriptive', why: expect.stringContaining('L6x4x1/4') as string } })
+    expect(angleFor({ 'head.support.section': 'L5x4x1/4' }).known).toBe(true)
+  })
+
+  test('is left to a professional where the catalog is older than the figures for it', () => {
+    const inputs = inputsOf(arched72With({ 'head.support.section': 'L9x4x1/2' }, { parameters: { 'steel.bar-mass': null }, tables: { 'steel.metric-angle-sections': null } }))
+    expect(angleOverOpening.find(inputs)).toMatchObject({ known: false, because: { reason: 'outsidePrescriptive' } })
   })
 })
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { headPanLength } from '../../src/quantities/head-flashing-pan.ts'
-import { headWeepCount, headWeepCountByCode, headWeepPositions, headWeepSpacingLimit, sillWeepCount } from '../../src/quantities/weep-layout.ts'
+import { headWeepCount, headWeepCountByCode, headWeepSpacingLimit, sillWeepCount } from '../../src/quantities/weep-layout.ts'
+import { headWeepPositions } from '../../src/quantities/weep-positions.ts'
 import { amount, evaluate, type Given } from './inputs.ts'
 
 /** IRC R703.8.6 (from memory); BIA Technical Notes 28B (2005) and 36 (1982). */

@@ -24,6 +24,7 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
       tags: [
         { name: 'Evaluations', description: 'Findings and quantities for an opening.' },
         { name: 'Rules', description: 'What is required, by which edition, on what evidence.' },
+        { name: 'Quantities', description: 'What the crew, the estimator and the engineer need, each computed by itself or for a whole schedule.' },
         { name: 'Jurisdictions', description: 'What was adopted and amended where and when.' },
         { name: 'Publications', description: 'The codes, standards and notes that figures are taken from.' },
         { name: 'Facts', description: 'The words of an opening description and the order of the work.' },
