@@ -22,6 +22,7 @@ export const layers: readonly Layer[] = [
   folder('quantities', 4),
   folder('evaluation', 5),
   folder('drawing', 6),
+  folder('record', 6),
   folder('store', 7),
   folder('operations', 8),
   folder('api/rest', 10),
@@ -35,7 +36,7 @@ export const layers: readonly Layer[] = [
 ]
 
 /** Folders whose code gives the same answer for the same input, always. */
-export const pureFolders: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation', 'drawing']
+export const pureFolders: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation', 'drawing', 'record']
 
 /** What pure code may take from outside: schemas, spelling distance, a hash, canonical JSON and the reading of YAML text, none of which does I/O. */
 const purePackages: readonly string[] = ['zod', 'fastest-levenshtein', '@noble/hashes', 'canonicalize', 'yaml']

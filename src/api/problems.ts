@@ -17,6 +17,7 @@ export const problemTypes = {
   notFound: { status: 404, title: 'Not found', mend: 'Check the id or the address.' },
   unauthenticated: { status: 401, title: 'A token is needed', mend: 'Send "Authorization: Bearer …" with a token that has the scope.' },
   forbidden: { status: 403, title: 'The token may not do this', mend: 'Ask whoever runs the service for a token with the scope.' },
+  idTaken: { status: 409, title: 'The id is taken', mend: 'What is on record is never changed: send it under a new id.' },
   versionMissing: { status: 428, title: 'The version is missing', mend: 'Read the draft, and send its ETag in If-Match.' },
   versionStale: { status: 412, title: 'Changed since it was read', mend: 'Read the draft again and decide anew.' },
   amendmentRefused: { status: 422, title: 'The amendment cannot be adopted as it is', mend: 'Read "errors": each names a place in the amendment and what stands in its way.' },
@@ -34,7 +35,7 @@ export type ProblemCode = keyof typeof problemTypes
 
 /** Every failure of an operation has its row. */
 export const codeOfFailure: Readonly<Record<FailureCode, ProblemCode>> = {
-  invalidInput: 'invalidInput', placeMissing: 'placeMissing', unknownJurisdiction: 'unknownJurisdiction', unknownEdition: 'unknownEdition',
+  invalidInput: 'invalidInput', idTaken: 'idTaken', placeMissing: 'placeMissing', unknownJurisdiction: 'unknownJurisdiction', unknownEdition: 'unknownEdition',
   severalCodesAdopted: 'severalCodesAdopted', catalogFault: 'catalogFault', notFound: 'notFound', unauthenticated: 'unauthenticated', forbidden: 'forbidden', versionMissing: 'versionMissing',
   versionStale: 'versionStale', amendmentRefused: 'amendmentRefused', alreadyAdopted: 'alreadyAdopted', catalogGone: 'catalogGone',
 }

@@ -120,7 +120,7 @@ export const computedQuantity = z
   .meta({ id: 'ComputedQuantity' })
 export type ComputedQuantity = z.infer<typeof computedQuantity>
 
-const toMeasure = z
+export const toMeasure = z
   .strictObject({
     fact: text,
     title: text,

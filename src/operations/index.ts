@@ -7,6 +7,9 @@ import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
 import { listRules } from './list-rules.ts'
 import { planCuts } from './plan-cuts.ts'
+import { evaluateRecordedOpening, readJournal, readOpeningRecord } from './opening-records.ts'
+import { postEntries } from './post-entries.ts'
+import { changeProject, createProject, listProjects, readProject } from './projects.ts'
 import { previewDraft } from './preview-draft.ts'
 import { listPublications, readPublication } from './publications.ts'
 import { readRule } from './read-rule.ts'
@@ -23,5 +26,6 @@ export const operations = {
   listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases,
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
+  createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal,
   createToken, listTokens, revokeToken,
 } as const

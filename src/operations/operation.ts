@@ -26,7 +26,7 @@ export interface RecordDependencies extends Dependencies {
 }
 
 export type FailureCode =
-  | 'invalidInput' | 'placeMissing' | 'notFound' | 'unauthenticated' | 'forbidden'
+  | 'invalidInput' | 'idTaken' | 'placeMissing' | 'notFound' | 'unauthenticated' | 'forbidden'
   | 'versionMissing' | 'versionStale' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | ResolutionCode
 
 /** Why an operation did not answer: one code, and every single problem behind it. */

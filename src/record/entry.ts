@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { factPath, ruleId } from '../catalog/identifier.ts'
 import { instrument } from '../catalog/jurisdiction.ts'
+import { lengthWire } from '../opening/fact.ts'
 import { holdPointId } from '../opening/hold-points.ts'
 import { openingSchema } from '../opening/schema.ts'
 
@@ -13,10 +14,7 @@ export const openingId = text.regex(/^[\w.~-]{1,100}$/, 'must be 1 to 100 letter
 
 /** A value as it was read: what a form or a phone sends. */
 export const factValue = z
-  .union(
-    [text.max(200), z.number(), z.boolean(), z.strictObject({ value: z.union([z.number(), text.max(60)]), unit: z.enum(['[in_i]', '[ft_i]', 'in', 'ft', 'mm', 'cm', 'm']), resolution: z.number().positive().optional() })],
-    { error: 'a text with its unit, a number, a choice, true or false, or { value, unit, resolution }' },
-  )
+  .union([z.boolean(), lengthWire], { error: 'a text with its unit, a number, a choice, true or false, or { value, unit, resolution }' })
   .meta({ id: 'FactValue', title: 'Fact value', description: 'A text with its unit, a number, a choice, true or false, or { value, unit, resolution }.' })
 
 const evidenceLink = z
@@ -27,13 +25,15 @@ const evidenceLink = z
   })
   .meta({ id: 'EvidenceLink', description: 'A picture or a paper that is kept elsewhere, pinned by its SHA-256.' })
 
+export const observationMethod = z.enum(['examine', 'interview', 'test']).meta({ id: 'ObservationMethod', description: 'Looked at or measured; told by somebody; tried out.' })
+
 const observation = z
   .strictObject({
     fact: factPath.meta({ description: 'The path of the fact: "head.support.bearing".' }),
     member,
     value: factValue,
     lengthUnit: z.enum(['in', 'mm']).nullish().meta({ description: 'The unit of a length that is written without one.' }),
-    method: z.enum(['examine', 'interview', 'test']).meta({ id: 'ObservationMethod', description: 'Looked at or measured; told by somebody; tried out.' }),
+    method: observationMethod,
     holdPoint: holdPointId.meta({ description: 'Where the work stood when it was seen.' }),
   })
   .meta({ id: 'ObservationInput' })
@@ -55,7 +55,7 @@ const waiver = z
   .strictObject({
     rule: ruleId,
     kind: z.enum(['waiver', 'modification']).meta({ id: 'WaiverKind', description: 'Freed from the rule, or allowed to meet it in another way.' }),
-    instrument,
+    instrument: instrument.meta({ id: 'InstrumentInput' }),
     grantedBy: text.min(1).max(120).meta({ description: 'The office that granted it.' }),
     expires: z.iso.date('must be a date like "2027-03-01"').nullish(),
     conditions: text.max(2_000).nullish(),

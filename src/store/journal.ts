@@ -34,6 +34,8 @@ export interface Entry extends NewEntry {
   readonly receivedAt: string
   /** The id of the token that sent it. */
   readonly receivedBy: string
+  /** What was sent together has the same. */
+  readonly posting: string
 }
 
 /** What became of one entry: put on record now, on record already, or refused because another entry has its id. */
@@ -45,6 +47,7 @@ export type Appended =
 export interface Received {
   readonly receivedAt: string
   readonly receivedBy: string
+  readonly posting: string
 }
 
 export type ProjectChange = { readonly ok: true; readonly project: Project } | { readonly ok: false; readonly reason: 'absent' | 'stale' }

@@ -11,7 +11,7 @@ export const project = (id: string, change: Partial<Project> = {}): Project => (
 
 export const entry = (id: string, change: Partial<NewEntry> = {}): NewEntry => ({ id, opening: 'w-1', kind: 'observation', body: { fact: 'sill.slope', says: id }, digest: `sha256:${id}`, ...change })
 
-const received = { receivedAt: '2026-03-02T09:00:00.000Z', receivedBy: 'token-1' }
+const received = { receivedAt: '2026-03-02T09:00:00.000Z', receivedBy: 'token-1', posting: 'posting-1' }
 
 /** What every journal has to keep. */
 export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {

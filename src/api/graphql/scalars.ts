@@ -4,6 +4,7 @@ import { GraphQLScalarType, Kind, type ValueNode } from 'graphql'
 export const passing: Readonly<Record<string, GraphQLScalarType>> = {
   LengthInput: scalar('LengthInput', 'A length as people write it: "3 7/8 in", "4\'-6 1/2\\"", "98 mm", or an object { value, unit, resolution }. A bare number takes the lengthUnit of the document.'),
   QuantityInput: scalar('QuantityInput', 'An amount with its unit: "15 deg", "3:12", "40 psf".'),
+  FactValue: scalar('FactValue', 'A value as it was read: a text with its unit, a number, a choice, true or false, or { value, unit, resolution }.'),
   GivenValue: scalar('GivenValue', 'A value to compute with: a text with its unit, a number, a choice, true or false, or a list [left, right].'),
   SectionInput: scalar('SectionInput', 'An angle section: "L5x3-1/2x5/16".'),
 }

@@ -34,6 +34,11 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   amendmentDrafts: operations.listDrafts,
   amendmentDraft: operations.readDraft,
   amendmentPreview: operations.previewDraft,
+  projects: operations.listProjects,
+  project: operations.readProject,
+  openingRecord: operations.readOpeningRecord,
+  recordedEvaluation: operations.evaluateRecordedOpening,
+  journal: operations.readJournal,
   releases: operations.listReleases,
   tokens: operations.listTokens,
 }
@@ -45,6 +50,9 @@ const mutations: Readonly<Record<string, AnyOperation>> = {
   changeAmendmentDraft: operations.changeDraft,
   deleteAmendmentDraft: operations.deleteDraft,
   adoptAmendmentDraft: operations.adoptDraft,
+  createProject: operations.createProject,
+  changeProject: operations.changeProject,
+  postEntries: operations.postEntries,
   createToken: operations.createToken,
   revokeToken: operations.revokeToken,
 }

@@ -4,6 +4,7 @@ import { evaluations } from './evaluations.ts'
 import { facts } from './facts.ts'
 import { jurisdictions } from './jurisdictions.ts'
 import { quantities } from './quantities.ts'
+import { projects } from './projects.ts'
 import { publications } from './publications.ts'
 import { releases } from './releases.ts'
 import { rules } from './rules.ts'
@@ -13,5 +14,5 @@ import { tokens } from './tokens.ts'
 export const rest: FastifyPluginAsync = async (app) => {
   app.setValidatorCompiler(() => () => true)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
-  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, quantities, tokens]) await app.register(resource)
+  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, quantities, projects, tokens]) await app.register(resource)
 }

@@ -30,6 +30,7 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
         { name: 'Facts', description: 'The words of an opening description and the order of the work.' },
         { name: 'Amendments', description: 'How a jurisdiction drafts, checks, tries and adopts its amendments.' },
         { name: 'Releases', description: 'Cut states of the catalog, kept for ever.' },
+        { name: 'Records', description: 'Buildings and their openings as drawn and as seen; what is on record is never changed.' },
         { name: 'Tokens', description: 'Who may do what.' },
         { name: 'Health', description: 'For the platform that runs the service.' },
       ],

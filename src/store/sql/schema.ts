@@ -34,6 +34,7 @@ export interface EntryRow {
   chain: string
   receivedAt: string
   receivedBy: string
+  posting: string
 }
 
 export interface DraftRow {

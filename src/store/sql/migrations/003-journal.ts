@@ -29,6 +29,7 @@ export async function createJournal(trx: Trx, { text, appendOnly }: Flavor): Pro
     .addColumn('chain', text, (column) => column.notNull())
     .addColumn('received_at', text, (column) => column.notNull())
     .addColumn('received_by', text, (column) => column.notNull())
+    .addColumn('posting', text, (column) => column.notNull())
     .addUniqueConstraint('entries_in_order', ['project', 'sequence'])
     .execute()
   await trx.schema.createIndex('entries_by_opening').on('entries').columns(['project', 'opening', 'sequence']).execute()

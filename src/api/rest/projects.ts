@@ -1,0 +1,39 @@
+import type { FastifyPluginAsync, FastifyRequest } from 'fastify'
+import { operations } from '../../operations/index.ts'
+import { answer } from './answer.ts'
+import { routeSchema } from './schemas.ts'
+
+const { createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal } = operations
+const tag = 'Records'
+
+/** The record of a building: its openings as drawn and as seen. */
+export const projects: FastifyPluginAsync = async (app) => {
+  app.get('/projects', { schema: routeSchema(listProjects, tag, { guarded: true }) }, (request, reply) => answer(listProjects, request, reply))
+  app.post('/projects', { schema: routeSchema(createProject, tag, { body: 'input', status: 201, guarded: true }) }, (request, reply) => answer(createProject, request, reply, { status: 201, headers: etagOf }))
+  app.get('/projects/:project', { schema: routeSchema(readProject, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readProject, request, reply, { headers: etagOf }))
+  app.put('/projects/:project', { schema: routeSchema(changeProject, tag, { path: ['project'], elsewhere: ['version'], body: 'input', guarded: true }) }, (request, reply) =>
+    answer(changeProject, request, reply, { input: { ...bodyOf(request), ...versionOf(request), ...(request.params as object) }, headers: etagOf }),
+  )
+  app.post('/projects/:project/entries', { schema: routeSchema(postEntries, tag, { path: ['project'], body: 'input', guarded: true }) }, (request, reply) =>
+    answer(postEntries, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
+  )
+  app.get('/projects/:project/journal', { schema: routeSchema(readJournal, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readJournal, request, reply))
+  app.get('/projects/:project/openings/:opening', { schema: routeSchema(readOpeningRecord, tag, { path: ['project', 'opening'], guarded: true }) }, (request, reply) => answer(readOpeningRecord, request, reply))
+  app.get('/projects/:project/openings/:opening/evaluation', { schema: routeSchema(evaluateRecordedOpening, tag, { path: ['project', 'opening'], guarded: true }) }, (request, reply) =>
+    answer(evaluateRecordedOpening, request, reply),
+  )
+}
+
+/** What is no object goes on as it is, for the operation to refuse in its own words. */
+function bodyOf({ body }: FastifyRequest): object {
+  return typeof body === 'object' && body !== null && !Array.isArray(body) ? body : { entries: body }
+}
+
+function versionOf({ headers }: FastifyRequest) {
+  const seen = /^"([^"]*)"$/.exec(headers['if-match'] ?? '')?.[1]
+  return seen === undefined ? {} : { version: seen }
+}
+
+function etagOf(value: unknown): Readonly<Record<string, string>> {
+  return { etag: `"${(value as { version: string }).version}"` }
+}
