@@ -1,7 +1,7 @@
 import type { ResolvedRule } from '../catalog/rule-set.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
 import type { Opening } from '../opening/opening.ts'
-import { computeQuantities } from '../quantities/compute.ts'
+import { computeSome } from '../quantities/compute.ts'
 import { quantities } from '../quantities/index.ts'
 import type { QuantityResult } from '../quantities/result.ts'
 import type { CatalogRules, ComparedPlace } from './compared-place.ts'
@@ -65,13 +65,18 @@ interface Judged {
   readonly computesWith: (rules: ReadonlySet<string>) => boolean
 }
 
+/** Only what some rule judges can change a finding. */
+function judgedQuantities(rules: readonly ResolvedRule[]): readonly string[] {
+  return [...new Set(rules.flatMap(({ rule: { check } }) => ('quantity' in check ? [check.quantity] : [])))]
+}
+
 function judgedBy({ opening, holdPoint = null }: TriedOpening, { catalog, ruleSet }: CatalogRules): Judged {
   const asked = new Set<string>()
   let computed: ReadonlyMap<string, QuantityResult> | undefined
   const results = () => {
     const inputs = quantityInputs(opening, ruleSet, catalog)
     const limit = (rule: string) => { asked.add(rule); return inputs.limit(rule) }
-    computed ??= computeQuantities(quantities, { ...inputs, limit })
+    computed ??= computeSome(quantities, judgedQuantities(ruleSet.rules), { ...inputs, limit })
     return computed
   }
   const none = new Map<string, QuantityResult>()

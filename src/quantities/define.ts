@@ -61,14 +61,19 @@ export function defineQuantity<T extends object>(definition: Definition<T>): Qua
   return {
     id, title, part, dimension, formula, structural, indicative, onlyWhenKnown, onRequest, sources, ...(choices ? { choices } : {}),
     asks: asksOf(...(appliesTo ? [appliesTo] : []), ...Object.values<Need<unknown>>(needs)),
-    evaluate: (inputs) => evaluate(definition, inputs),
+    evaluate: evaluator(definition),
   }
 }
 
-function evaluate<T extends object>(definition: Definition<T>, inputs: Inputs): QuantityResult {
+function evaluator<T extends object>(definition: Definition<T>): QuantityDefinition['evaluate'] {
+  const needs = Object.entries<Need<unknown>>(definition.needs)
+  return (inputs) => evaluate(definition, needs, inputs)
+}
+
+function evaluate<T extends object>(definition: Definition<T>, needs: readonly (readonly [string, Need<unknown>])[], inputs: Inputs): QuantityResult {
   const applies = definition.appliesTo?.find(inputs)
   if (applies?.known && !applies.value) return blank(definition, { status: 'notApplicable', why: `It does not apply where ${applies.used.map(({ from, text }) => `${from} is ${text}`).join(' and ')}.` })
-  const found = Object.entries<Need<unknown>>(definition.needs).map(([name, need]) => [name, need.find(inputs)] as const)
+  const found = needs.map(([name, need]) => [name, need.find(inputs)] as const)
   const unknown = [applies, ...found.map(([, need]) => need)].filter((need) => need?.known === false)
   if (unknown.length > 0) return undetermined(definition, unknown, gathered(definition, found))
   const values = Object.fromEntries(found.map(([name, need]) => [name, need.known ? need.value : undefined])) as T
@@ -125,5 +130,5 @@ function lengthText(nanometres: number): string {
 }
 
 function distinct(sources: readonly Source[]): readonly Source[] {
-  return [...new Map(sources.map((source) => [`${source.title} ${source.locator}`, source])).values()]
+  return sources.length < 2 ? sources : [...new Map(sources.map((source) => [`${source.title} ${source.locator}`, source])).values()]
 }
