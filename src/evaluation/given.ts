@@ -3,6 +3,7 @@ import type { Catalog } from '../catalog/catalog.ts'
 import type { Rule } from '../catalog/rule.ts'
 import { describePart, type DescriptionCode } from '../opening/describe.ts'
 import { facts } from '../opening/facts.ts'
+import { laid } from '../opening/lay.ts'
 import type { Opening } from '../opening/opening.ts'
 import type { Checked, Problem } from '../opening/problem.ts'
 import type { QuantityDefinition } from '../quantities/define.ts'
@@ -124,13 +125,7 @@ function amountIn({ pointer, value }: At, dimension: Dimension, lengthUnit: Leng
 /** Facts by path are laid over the description, so that both are read in one go. */
 function withFacts(document: Readonly<Record<string, unknown>>, given: readonly GivenInput[], lengthUnit: LengthUnit | undefined): Readonly<Record<string, unknown>> {
   const described: Readonly<Record<string, unknown>> = { ...(lengthUnit ? { lengthUnit } : {}), ...document }
-  return given.reduce((laid, { from, value }) => placed(laid, from.split('.'), value), described)
-}
-
-function placed(within: unknown, [key, ...rest]: readonly string[], value: unknown): Record<string, unknown> {
-  const members = typeof within === 'object' && within !== null && !Array.isArray(within) ? (within as Record<string, unknown>) : {}
-  if (key === undefined) return members
-  return { ...members, [key]: rest.length === 0 ? value : placed(members[key], rest, value) }
+  return given.reduce((whole, { from, value }) => laid(whole, from.split('.'), () => value), described)
 }
 
 /** Where in the request a fact with a problem was given. */

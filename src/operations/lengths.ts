@@ -5,7 +5,6 @@ import type { Checked } from '../opening/problem.ts'
 import type { LengthUnit } from '../units/length-text.ts'
 import { computedLengthText } from '../units/quantity-text.ts'
 
-
 export const lengthView = z.strictObject({ inchPound: z.string(), si: z.string(), nanometres: z.number() }).meta({ id: 'LengthView' })
 
 export function viewOfLength(nanometres: number): z.infer<typeof lengthView> {

@@ -63,8 +63,12 @@ async function record(deps: RecordDependencies, project: Project, sent: readonly
   const read = sent.map((one, index) => readEntry(project, one, index))
   const taken = read.flatMap((one) => ('fresh' in one ? [one] : []))
   const before = await entriesOf(deps, project.id, [...new Set(taken.map(({ entry }) => entry.opening))])
-  const checked = taken.map((one) => ({ one, problems: problemsAmong(deps, project, one, taken, before) }))
-  const accepted = checked.flatMap(({ one, problems }) => (problems.length === 0 ? [one] : []))
+  const accepted: Taken[] = []
+  const checked = taken.map((one) => {
+    const problems = problemsAmong(deps, project, one, { all: taken, accepted, before })
+    if (problems.length === 0) accepted.push(one)
+    return { one, problems }
+  })
   const appended = await deps.records.appendEntries(project.id, accepted.map(({ fresh }) => fresh), { receivedAt: deps.now().toISOString(), receivedBy: deps.caller.token ?? '', posting: deps.newId() })
   if (!appended) return failure('notFound', [{ code: 'notFound', pointer: '/project', detail: 'The project is gone.' }])
   const refused = new Map(checked.flatMap(({ one, problems }) => (problems.length > 0 ? [[one.index, problems] as const] : [])))
@@ -95,13 +99,18 @@ function ownProblems({ observation, design }: UnreadEntry): readonly Problem[] {
   return described.ok ? [] : described.problems.map((one) => ({ ...one, pointer: `/design/description${one.pointer}` }))
 }
 
-type Earlier = ReadonlyMap<string, readonly Entry[]>
+/** What stands beside an entry: all of its posting, what of it was accepted so far, and what was on record before. */
+interface Beside {
+  readonly all: readonly Taken[]
+  readonly accepted: readonly Taken[]
+  readonly before: ReadonlyMap<string, readonly Entry[]>
+}
 
 /** What depends on other entries: a design that another has replaced, a sign-off of what is not ready. What is on record already is not judged again. */
-function problemsAmong(deps: RecordDependencies, project: Project, { kind, entry, fresh }: Taken, all: readonly Taken[], before: Earlier): readonly Problem[] {
+function problemsAmong(deps: RecordDependencies, project: Project, { kind, entry, fresh }: Taken, { all, accepted, before }: Beside): readonly Problem[] {
   const earlier = before.get(entry.opening) ?? []
-  if (earlier.some(({ id }) => id === fresh.id)) return []
-  if (kind === 'design') return designProblems(entry, earlier)
+  if ([...earlier, ...accepted.map((one) => one.fresh)].some(({ id }) => id === fresh.id)) return []
+  if (kind === 'design') return designProblems(entry, [...earlier, ...batchOf(accepted, entry.opening)])
   return kind === 'signOff' ? signOffProblems(deps, project, entry, [...earlier, ...batchOf(all, entry.opening)]) : []
 }
 
@@ -110,7 +119,7 @@ function batchOf(all: readonly Taken[], opening: string) {
   return all.filter(({ entry, kind }) => entry.opening === opening && kind !== 'signOff').map(({ fresh }, index) => ({ ...fresh, sequence: Number.MAX_SAFE_INTEGER - all.length + index, receivedAt: '' }))
 }
 
-function designProblems({ opening, design }: UnreadEntry, earlier: readonly Entry[]): readonly Problem[] {
+function designProblems({ opening, design }: UnreadEntry, earlier: Parameters<typeof openingRecordOf>[1]): readonly Problem[] {
   const current = openingRecordOf(opening, earlier).designs.at(-1)?.version ?? null
   if ((design?.replaces ?? null) === current) return []
   const detail = current === null ? 'There is no design to replace; leave it out for the first.' : `The design on record is ${current}. Read it, and name it in "replaces".`

@@ -31,7 +31,7 @@ export function firstKnown<T>(...wanted: readonly [Need<T>, ...Need<T>[]]): Need
   }
 }
 
-/** One thing where the condition holds and another where it does not. */
+/** One thing where the condition holds and another where it does not; only the one that counts is asked for. */
 export function whether<T>(condition: Need<boolean>, then: Need<T>, otherwise: Need<T>): Need<T> {
   return {
     asks: asksOf(condition, then, otherwise),
@@ -90,18 +90,6 @@ export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T>
       const holds = condition.find(inputs)
       if (!holds.known) return holds
       return holds.value ? alsoUsing(holds, wanted.find(inputs)) : { known: false, missing: [] }
-    },
-  }
-}
-
-/** One or the other, as the condition has it; only the one that counts is asked for. */
-export function eitherOf<T>(condition: Need<boolean>, whereTrue: Need<T>, whereFalse: Need<T>): Need<T> {
-  return {
-    asks: asksOf(condition, whereTrue, whereFalse),
-    find: (inputs) => {
-      const holds = condition.find(inputs)
-      if (!holds.known) return holds
-      return alsoUsing(holds, (holds.value ? whereTrue : whereFalse).find(inputs))
     },
   }
 }

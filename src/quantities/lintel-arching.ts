@@ -1,5 +1,5 @@
 import { exactLengthText } from '../units/quantity-text.ts'
-import { eitherOf } from './choose.ts'
+import { whether } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { loadsAbove, saidThatLoadRests } from './lintel-loads-above.ts'
 import { bearing, onLintel } from './lintel-needs.ts'
@@ -41,7 +41,7 @@ const withoutFloor = combined({ loads: loadsAbove }, ({ loads }): Condition => {
   return { met: true, text: loads.point === 0 ? 'no floor, roof or point load on the brick above' : 'a point load does not take arching away; its spread is counted on the lintel' }
 })
 
-const statedLoads = eitherOf(combined({ loads: loadsAbove }, ({ loads }) => loads.even > 0), level, withoutFloor)
+const statedLoads = whether(combined({ loads: loadsAbove }, ({ loads }) => loads.even > 0), level, withoutFloor)
 
 /** A load that nobody stated may come on at any level, so it takes arching away. */
 const loads: Need<Condition> = {

@@ -1,6 +1,6 @@
 import { areaOf } from '../units/length.ts'
 import { exactLengthText, quantityText } from '../units/quantity-text.ts'
-import { eitherOf } from './choose.ts'
+import { whether } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { bearing, onLintel, onLooseAngle } from './lintel-needs.ts'
 import { angleOverOpening } from './lintel-section.ts'
@@ -18,7 +18,7 @@ interface Seat {
 const brick = optional(fact.amount('wall.veneer.thickness'))
 
 /** No wider than the brick is thick, where that is known. */
-export const seat: Need<Seat> = eitherOf(
+export const seat: Need<Seat> = whether(
   onLooseAngle,
   combined({ angle: angleOverOpening, brick }, ({ angle, brick }) => seatOf(angle.horizontalLeg, brick, 'flat leg')),
   combined({ width: fact.amount('head.support.width'), brick }, ({ width, brick }) => seatOf(width, brick, 'width of the lintel')),

@@ -1,6 +1,6 @@
 import { metres, nanometresOf } from '../units/length.ts'
 import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
-import { eitherOf } from './choose.ts'
+import { whether } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { deflectionOf, placeOfDeflection, type Stiffness } from './lintel-beam.ts'
 import { carried, partsText } from './lintel-load.ts'
@@ -14,7 +14,7 @@ const span = result('lintel.effective-span')
 const allowed = result('lintel.deflection-limit')
 
 /** Of an angle by the table of sections, of any other lintel as its maker states it. */
-const stiffness: Need<Stiffness> = eitherOf(
+const stiffness: Need<Stiffness> = whether(
   onLooseAngle,
   combined({ angle: angleOverOpening, modulus: parameter('steel.elastic-modulus') }, ({ angle, modulus }) => ({ modulus, momentOfInertia: angle.momentOfInertia })),
   combined({ momentOfInertia: fact.amount('head.support.momentOfInertia'), modulus: fact.amount('head.support.elasticModulus') }, (stated) => stated),

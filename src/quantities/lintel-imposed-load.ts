@@ -1,6 +1,6 @@
 import { metres } from '../units/length.ts'
 import { exactLengthText, quantityText } from '../units/quantity-text.ts'
-import { eitherOf, taken } from './choose.ts'
+import { taken, whether } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { arches } from './lintel-arching.ts'
 import { loadsAbove } from './lintel-loads-above.ts'
@@ -13,7 +13,7 @@ const arching = resultText('lintel.arching')
 const isThere = combined({ loads: loadsAbove }, ({ loads }) => loads.even > 0)
 
 /** Newtons of floor or roof on the span. Brick that arches carries it past the opening; that it comes on high enough is a condition of arching. */
-export const imposedOnLintel: Need<number> = eitherOf(
+export const imposedOnLintel: Need<number> = whether(
   isThere,
   combined({ loads: loadsAbove, span, arching }, ({ loads, span, arching }) => (arching === arches ? 0 : loads.even * metres(span))),
   taken(0),

@@ -1,6 +1,6 @@
 import { metres, nanometresOf } from '../units/length.ts'
 import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
-import { eitherOf, taken } from './choose.ts'
+import { taken, whether } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { loadsAbove } from './lintel-loads-above.ts'
 import { bearing, onLintel } from './lintel-needs.ts'
@@ -48,7 +48,7 @@ const spread: Need<Spread> = combined(
 )
 
 /** The point load as it reaches the lintel; undefined where there is none. */
-export const pointLoadOnLintel: Need<Spread | undefined> = eitherOf(combined({ loads: loadsAbove }, ({ loads }) => loads.point > 0), spread, taken(undefined))
+export const pointLoadOnLintel: Need<Spread | undefined> = whether(combined({ loads: loadsAbove }, ({ loads }) => loads.point > 0), spread, taken(undefined))
 
 export const lintelPointLoad = defineQuantity({
   id: 'lintel.point-load',

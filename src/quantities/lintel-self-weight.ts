@@ -1,7 +1,7 @@
 import { metres } from '../units/length.ts'
 import { exactLengthText, quantityText } from '../units/quantity-text.ts'
 import { weightOf } from '../units/weight.ts'
-import { eitherOf } from './choose.ts'
+import { whether } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { onLintel, onLooseAngle } from './lintel-needs.ts'
 import { angleOverOpening } from './lintel-section.ts'
@@ -9,7 +9,7 @@ import { confirmed } from './lintel-sources.ts'
 import { combined, fact, result, type Need } from './need.ts'
 
 /** Newtons on each meter: of an angle by the table of sections, of any other lintel as its maker states it. */
-const perLength: Need<number> = eitherOf(onLooseAngle, combined({ angle: angleOverOpening }, ({ angle }) => weightOf(angle.mass)), fact.amount('head.support.lineWeight'))
+const perLength: Need<number> = whether(onLooseAngle, combined({ angle: angleOverOpening }, ({ angle }) => weightOf(angle.mass)), fact.amount('head.support.lineWeight'))
 
 /** What the lintel itself weighs over its effective span, in newtons. */
 export const lintelSelfWeight = defineQuantity({

@@ -1,6 +1,6 @@
 import { metres } from '../units/length.ts'
 import { exactLengthText, quantityText } from '../units/quantity-text.ts'
-import { eitherOf } from './choose.ts'
+import { whether } from './choose.ts'
 import { defineQuantity } from './define.ts'
 import { pressureOf } from './lintel-bearing-stress.ts'
 import { onLintel, onLooseAngle } from './lintel-needs.ts'
@@ -33,7 +33,7 @@ export const lintelShearStress = defineQuantity({
   formula: 'greatest shear / (standing leg × steel thickness); of masonry, greatest shear / (width × depth)',
   sources: [lintelExample],
   appliesTo: onLintel,
-  needs: { shear: result('lintel.shear'), web: eitherOf(onLooseAngle, ofAngle, ofMasonry) },
+  needs: { shear: result('lintel.shear'), web: whether(onLooseAngle, ofAngle, ofMasonry) },
   compute: ({ shear, web }) => ({
     value: pressureOf(shear, web.height, web.width),
     steps: [`${forceText(shear)} / (${exactLengthText(web.height)} × ${exactLengthText(web.width)}) = ${quantityText({ dimension: 'stress', amount: pressureOf(shear, web.height, web.width) }, 'inchPound')}`],
@@ -42,7 +42,7 @@ export const lintelShearStress = defineQuantity({
 })
 
 /** What is used of the shear that is allowed, in newtons; of an angle by its stress, of any other lintel as its maker states it. */
-const allowed: Need<number> = eitherOf(
+const allowed: Need<number> = whether(
   onLooseAngle,
   combined({ web: ofAngle, stress: parameter('steel.allowable-shear-stress') }, ({ web, stress }) => stress * metres(web.height) * metres(web.width)),
   fact.amount('head.support.allowableShear'),

@@ -1,5 +1,6 @@
 import { digestOf } from '../catalog/digest.ts'
 import { facts } from '../opening/facts.ts'
+import { laid } from '../opening/lay.ts'
 import type { FactValue, Reading } from '../opening/opening.ts'
 import { grouped } from './grouped.ts'
 import type { Observed } from './observed.ts'
@@ -55,10 +56,4 @@ function wireOf(fact: string, records: readonly FactRecord[], before: unknown): 
   const [left, right] = Array.isArray(before) ? (before as unknown[]) : [before, before]
   const at = (member: 'left' | 'right') => records.find((record) => record.member === member)?.governs.wire
   return [at('left') ?? left ?? null, at('right') ?? right ?? null]
-}
-
-function laid(within: unknown, [key, ...rest]: readonly string[], value: (before: unknown) => unknown): Readonly<Record<string, unknown>> {
-  const members = typeof within === 'object' && within !== null && !Array.isArray(within) ? (within as Readonly<Record<string, unknown>>) : {}
-  if (key === undefined) return members
-  return { ...members, [key]: rest.length === 0 ? value(members[key]) : laid(members[key], rest, value) }
 }

@@ -2,6 +2,7 @@ import { closest } from 'fastest-levenshtein'
 import type { Problem } from '../opening/problem.ts'
 import { describePart } from '../opening/describe.ts'
 import { facts } from '../opening/facts.ts'
+import { laid } from '../opening/lay.ts'
 import type { Reading } from '../opening/opening.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
 import type { UnreadEntry } from './entry.ts'
@@ -50,8 +51,7 @@ export function observedIn(observation: Observation, about: Omit<Observed, 'fact
 /** A description that holds this one value, so that it is read by the same rules as every other. */
 function documentWith({ fact, member, value, lengthUnit }: Observation): object {
   const wire = member ? (member === 'left' ? [value, null] : [null, value]) : value
-  const nested = fact.split('.').reduceRight<unknown>((inner, key) => ({ [key]: inner }), wire)
-  return { ...(lengthUnit ? { lengthUnit } : {}), ...(nested as object) }
+  return laid(lengthUnit ? { lengthUnit } : {}, fact.split('.'), () => wire)
 }
 
 /** A length written without a unit takes it along, since the description it goes into may have another. */

@@ -99,6 +99,8 @@ describe('what is posted', () => {
     const replaces = (await record()).designVersion
     const taken = await send(`${path}/entries`, { entries: [own({ ...wider, id: id(22), design: { ...wider.design, replaces } })] })
     expect(taken.body).toMatchObject({ results: [{ outcome: 'recorded' }] })
+    const both = await project([design, design, { ...design, id: id(23) }])
+    expect(both.answers[0]?.results).toMatchObject([{ outcome: 'recorded' }, { outcome: 'alreadyRecorded' }, { outcome: 'refused', problems: [{ code: 'versionStale' }] }])
     expect((await read(`${path}/openings/w-1/evaluation?basis=asDesigned`)).body).toMatchObject({ subject: { basis: 'asDesigned' }, quantities: expect.arrayContaining([expect.objectContaining({ id: 'lintel.length', inchPound: '84 in' })]) as unknown })
   })
 })
