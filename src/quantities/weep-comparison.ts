@@ -62,6 +62,8 @@ interface Given {
 }
 
 function compared(given: Given): Computation {
+  const { joint, large, small, least = small } = given
+  if (Math.min(joint.width, large, small, least) <= 0) return { reason: 'methodDoesNotHold', why: 'A joint or a tube without width lets no water out.' }
   const joints = headJoints(given.length, given.pitches)
   if (joints.length === 0) return { reason: 'methodDoesNotHold', why: 'No regular head joint falls between the end dams; place the weeps on the drawing.' }
   const count = ({ value }: Sourced<Spacing>) => weepsIn(joints, value.longest)?.length ?? null

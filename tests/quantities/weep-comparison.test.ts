@@ -48,6 +48,10 @@ describe('kinds of weep compared', () => {
     expect(evaluate(weepComparison, { ...given, facts: { ...given.facts, 'wall.veneer.headCourse': 'stone' } }).reason).toBe('methodDoesNotHold')
   })
 
+  test.each(['masonry.joint-thickness', 'weep.tube-diameter-small'])('nothing is compared with a hole without width: %s', (id) => {
+    expect(evaluate(weepComparison, { ...given, parameters: { [id]: '0 in' } })).toMatchObject({ status: 'notDetermined', reason: 'methodDoesNotHold', tables: [] })
+  })
+
   test('names the rule where no spacing is in force', () => {
     expect(evaluate(weepComparison, { ...given, limits: {} }).missing).toEqual(expect.arrayContaining(['rule weep.spacing', 'rule weep.spacing-open-head-joint', 'rule weep.spacing-wick-or-tube']))
   })

@@ -12,7 +12,7 @@ const veneer = z
     ], { help: 'The standard name of the brick; it sets the coursing.', from: 'detailReview' }),
     unitHeight: length('Brick height', { help: 'Height of one brick as laid, without its joint. Goes before the size of the standard name.', from: 'submittalsAndMockUp', between: ['1 in', '12 in'] }),
     unitLength: length('Brick length', { help: 'Length of one brick along the face, without its joint. Goes before the size of the standard name.', from: 'submittalsAndMockUp', between: ['2 in', '24 in'] }),
-    jointThickness: length('Mortar joint', { help: 'Thickness of bed and head joints.', from: 'submittalsAndMockUp', between: ['0 in', '1 in'] }),
+    jointThickness: length('Mortar joint', { help: 'Thickness of bed and head joints.', from: 'submittalsAndMockUp', between: ['1/16 in', '1 in'] }),
     compressiveStrength: quantity('stress', 'Strength of the masonry', { help: "Specified compressive strength of the masonry, f'm.", from: 'submittalsAndMockUp', between: ['200 psi', '15000 psi'] }),
     thickness: length('Brick thickness', { help: 'Actual thickness of the wythe, not nominal.', from: 'submittalsAndMockUp', between: ['1 in', '12 in'] }),
     bond: choice('Bond', ['running', 'thirdRunning', 'flemish', 'english', 'stack'], { help: 'Only overlapping bonds can arch over an opening.', from: 'detailReview' }),
