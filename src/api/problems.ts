@@ -20,6 +20,7 @@ export const problemTypes = {
   idTaken: { status: 409, title: 'The id is taken', mend: 'What is on record is never changed: send it under a new id.' },
   versionMissing: { status: 428, title: 'The version is missing', mend: 'Read the draft, and send its ETag in If-Match.' },
   versionStale: { status: 412, title: 'Changed since it was read', mend: 'Read the draft again and decide anew.' },
+  recordBusy: { status: 409, title: 'Others were faster on the same record', mend: 'Nothing of it was taken. Send the same again: what is on record already is there once.' },
   amendmentRefused: { status: 422, title: 'The amendment cannot be adopted as it is', mend: 'Read "errors": each names a place in the amendment and what stands in its way.' },
   alreadyAdopted: { status: 409, title: 'An amendment of this id is adopted', mend: 'What is adopted is never changed; adopt a later amendment that supersedes it.' },
   catalogGone: { status: 409, title: 'The catalog of that time is not here', mend: 'Evaluate by a release that is here, or by the current catalog.' },
@@ -37,5 +38,5 @@ export type ProblemCode = keyof typeof problemTypes
 export const codeOfFailure: Readonly<Record<FailureCode, ProblemCode>> = {
   invalidInput: 'invalidInput', idTaken: 'idTaken', placeMissing: 'placeMissing', unknownJurisdiction: 'unknownJurisdiction', unknownEdition: 'unknownEdition',
   severalCodesAdopted: 'severalCodesAdopted', catalogFault: 'catalogFault', notFound: 'notFound', unauthenticated: 'unauthenticated', forbidden: 'forbidden', versionMissing: 'versionMissing',
-  versionStale: 'versionStale', amendmentRefused: 'amendmentRefused', alreadyAdopted: 'alreadyAdopted', catalogGone: 'catalogGone',
+  versionStale: 'versionStale', recordBusy: 'recordBusy', amendmentRefused: 'amendmentRefused', alreadyAdopted: 'alreadyAdopted', catalogGone: 'catalogGone',
 }

@@ -1,36 +1,20 @@
 import { z } from 'zod'
 import { evaluation } from '../evaluation/document.ts'
 import { digestOfAssessment } from '../evaluation/evaluate.ts'
-import { holdPointId } from '../opening/hold-points.ts'
-import { entryKinds, observationMethod, openingId, type EntryKind } from '../record/entry.ts'
 import { builtOtherwise } from '../record/differences.ts'
-import type { Observed } from '../record/observed.ts'
-import { bases, openingBy, openingRecordOf, type OpeningRecord } from '../record/opening-record.ts'
+import { openingId } from '../record/entry.ts'
 import { missesOver, type Look } from '../record/finding-history.ts'
+import { nonConformances } from '../record/non-conformance.ts'
+import { bases, openingBy, openingRecordOf, type OpeningRecord } from '../record/opening-record.ts'
+import { readinessAt } from '../record/readiness.ts'
+import { grantsOn } from '../record/waivers.ts'
 import { brokenLink, chainStart, type Entry, type Project } from '../store/journal.ts'
 import { assessmentBy, entriesOf, standingOf, standingView } from './opening-standing.ts'
 import { defineRecordOperation, notFound, type Answer, type RecordDependencies } from './operation.ts'
 import { projectFor, projectId } from './projects.ts'
+import { factRecordOf, factRecordView, grantOf, grantView, keptEntry, keptOf, nonConformanceOf, nonConformanceView, otherwiseView, signOffOf, signOffView } from './record-views.ts'
 
 const text = z.string()
-const end = z.enum(['left', 'right']).nullable()
-
-const readingView = z
-  .strictObject({ entry: text, value: text, method: observationMethod, holdPoint: holdPointId, at: text, by: text })
-  .meta({ id: 'ReadingView' })
-const factRecordView = z
-  .strictObject({ fact: text, member: end, governs: readingView, earlier: z.array(readingView), contradicted: z.boolean().meta({ description: 'An earlier reading says something else, beyond what the tapes can tell.' }) })
-  .meta({ id: 'FactRecord' })
-const otherwise = z.strictObject({ fact: text, member: end, designed: text, built: text }).meta({ id: 'BuiltOtherwise' })
-const miss = z
-  .strictObject({
-    fingerprint: text.meta({ description: 'The same for the same rule at the same end of the same opening, however often it is looked at.' }),
-    rule: text, member: end,
-    status: z.enum(['new', 'unchanged', 'reopened', 'open', 'settled']).meta({ id: 'MissStatus', description: 'open: it was missed, and whether it still is cannot be told.' }),
-    since: text, changed: text,
-  })
-  .meta({ id: 'Miss' })
-const kept = z.strictObject({ entry: text, kind: z.enum(Object.keys(entryKinds) as [EntryKind, ...EntryKind[]]).meta({ id: 'EntryKind' }), at: text, by: text, content: text.meta({ description: 'The entry as JSON text.' }) }).meta({ id: 'KeptEntry' })
 
 const recordView = z
   .strictObject({
@@ -38,9 +22,11 @@ const recordView = z
     standing: standingView,
     designVersion: text.nullable().meta({ description: 'What the next revision of the design has to name.' }),
     facts: z.array(factRecordView),
-    builtOtherwise: z.array(otherwise).meta({ description: 'Where what was seen is not what was drawn.' }),
-    misses: z.array(miss).meta({ description: 'Every miss there ever was, as it stands now.' }),
-    entries: z.array(kept).meta({ description: 'Designs, corrections, sign-offs, waivers and verifications, in the order in which they arrived.' }),
+    builtOtherwise: z.array(otherwiseView).meta({ description: 'Where what was seen is not what was drawn.' }),
+    nonConformances: z.array(nonConformanceView).meta({ description: 'Every miss there ever was, as it stands now.' }),
+    signOffs: z.array(signOffView),
+    grants: z.array(grantView).meta({ description: 'Waivers and modifications, in force or run out.' }),
+    entries: z.array(keptEntry).meta({ description: 'All but observations, in the order in which they arrived; what was corrected, too.' }),
   })
   .meta({ id: 'OpeningRecord' })
 
@@ -58,15 +44,21 @@ export const readOpeningRecord = defineRecordOperation({
     const { project, entries } = found.value
     const record = openingRecordOf(opening, entries)
     const [designed, built] = [openingBy('asDesigned', record), openingBy('asBuilt', record)]
+    const grants = grantsOn(record.waivers, deps.now().toISOString())
+    const looks = await looksOf(deps, project, opening, entries)
+    const misses = missesOver(opening, looks)
+    const seen = assessmentBy(deps, project, record, 'asBuilt')
     return {
       ok: true,
       value: {
         project: project.id,
-        standing: standingOf(deps, project, opening, entries),
+        standing: standingOf(deps, record, assessmentBy(deps, project, record, 'asBuiltOverDesign')),
         designVersion: record.designs.at(-1)?.version ?? null,
-        facts: record.facts.map(({ fact, member, governs, earlier, contradicted }) => ({ fact, member, governs: readingOf(governs), earlier: earlier.map(readingOf), contradicted })),
+        facts: record.facts.map(factRecordOf),
         builtOtherwise: designed.ok && built.ok ? [...builtOtherwise(designed.value, built.value)] : [],
-        misses: [...missesOver(opening, await looksOf(deps, project, opening, entries))],
+        nonConformances: nonConformances(misses, looks.at(-1)?.findings ?? [], record, grants).map(nonConformanceOf),
+        signOffs: record.signOffs.map((signOff) => signOffOf(signOff, seen.ok ? readinessAt(signOff.held.holdPoint, seen.value, grants).ready : null)),
+        grants: grants.map(grantOf),
         entries: entries.filter(({ kind }) => kind !== 'observation').map(keptOf),
       },
     }
@@ -89,7 +81,7 @@ export const evaluateRecordedOpening = defineRecordOperation({
 })
 
 const journalEntry = z
-  .strictObject({ sequence: z.int(), id: text, opening: text, kind: text, digest: text, chain: text, receivedAt: text, receivedBy: text, posting: text, content: text.meta({ description: 'The entry as JSON text.' }) })
+  .strictObject({ sequence: z.int(), id: text, opening: text, kind: text, digest: text, judged: text.nullable().meta({ description: 'What the service found when it took the entry in, as JSON text.' }), chain: text, receivedAt: text, receivedBy: text, posting: text, content: text.meta({ description: 'The entry as JSON text.' }) })
   .meta({ id: 'JournalEntry' })
 
 export const readJournal = defineRecordOperation({
@@ -109,8 +101,8 @@ export const readJournal = defineRecordOperation({
   },
 })
 
-function journalView({ sequence, id, opening, kind, digest, chain, receivedAt, receivedBy, posting, body }: Entry): z.infer<typeof journalEntry> {
-  return { sequence, id, opening, kind, digest, chain, receivedAt, receivedBy, posting, content: JSON.stringify(body) }
+function journalView({ sequence, id, opening, kind, digest, judged, chain, receivedAt, receivedBy, posting, body }: Entry): z.infer<typeof journalEntry> {
+  return { sequence, id, opening, kind, digest, judged: judged === null ? null : JSON.stringify(judged), chain, receivedAt, receivedBy, posting, content: JSON.stringify(body) }
 }
 
 interface Found {
@@ -140,13 +132,4 @@ async function looksOf(deps: RecordDependencies, project: Project, opening: stri
     await deps.giveWay()
   }
   return looks
-}
-
-function readingOf({ entry, reading, method, holdPoint, at, by }: Observed): z.infer<typeof readingView> {
-  return { entry, value: reading.text, method, holdPoint, at, by }
-}
-
-function keptOf({ id, kind, body }: Entry): z.infer<typeof kept> {
-  const { at, by } = body as { at: string; by: string }
-  return { entry: id, kind: kind as EntryKind, at, by, content: JSON.stringify(body) }
 }

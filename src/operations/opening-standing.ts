@@ -1,8 +1,9 @@
 import { z } from 'zod'
 import { toMeasure, verdict, type Assessment } from '../evaluation/document.ts'
 import { evaluate } from '../evaluation/evaluate.ts'
-import { holdPointId } from '../opening/hold-points.ts'
-import { openingBy, openingRecordOf, type Basis, type OpeningRecord } from '../record/opening-record.ts'
+import { holdPointAfter, holdPointId } from '../opening/hold-points.ts'
+import { openingBy, type Basis, type OpeningRecord } from '../record/opening-record.ts'
+import { grantsOn, isCovered, verdictAsGranted } from '../record/waivers.ts'
 import type { Entry, Project } from '../store/journal.ts'
 import { failure, type Answer, type RecordDependencies } from './operation.ts'
 import { resolvePlace } from './place.ts'
@@ -15,12 +16,16 @@ export const standingView = z
     reference: text.nullable(),
     holdPoint: holdPointId.nullable().meta({ description: 'As far as the work is known to stand.' }),
     verdict: verdict.nullable().meta({ description: 'Of the opening as seen, and as drawn where nobody has looked yet; null while it is not described far enough.' }),
-    notMet: z.array(text).meta({ description: 'Mandatory rules that are not met.' }),
+    verdictAsGranted: verdict.nullable().meta({ description: 'The same with waivers and modifications in force counted in.' }),
+    notMet: z.array(text).meta({ description: 'Mandatory rules that are not met, waived or not.' }),
+    waived: z.array(text).meta({ description: 'Rules not met or not decided that a waiver or a modification in force covers.' }),
     contradicted: z.array(text).meta({ description: 'Facts of which two readings disagree.' }),
+    beforeCoverUp: z.array(toMeasure).meta({ description: 'What the next operation hides: look at it now.' }),
     nextToMeasure: z.array(toMeasure).meta({ description: 'What to look at next, most telling first.' }),
     missing: z.array(text).meta({ description: 'What has to be known before it can be evaluated at all.' }),
   })
   .meta({ id: 'OpeningStanding' })
+export type Standing = z.infer<typeof standingView>
 
 /** Everything on record of some openings. */
 export async function entriesOf({ records }: RecordDependencies, project: string, openings: readonly string[]): Promise<ReadonlyMap<string, readonly Entry[]>> {
@@ -47,16 +52,26 @@ export function assessmentBy(deps: RecordDependencies, { jurisdiction, asOf, edi
   return ruleSet.ok ? { ok: true, value: evaluate(opening.value, ruleSet.value, deps.catalog, basis === 'asDesigned' ? null : kept.holdPoint) } : ruleSet
 }
 
-/** How an opening stands, in a few words: as it was seen, and as it was drawn where nobody has looked yet. */
-export function standingOf(deps: RecordDependencies, project: Project, opening: string, entries: readonly Entry[]): z.infer<typeof standingView> {
-  const kept = openingRecordOf(opening, entries)
-  const assessed = assessmentBy(deps, project, kept, 'asBuiltOverDesign')
+/** How an opening stands, in a few words, given what its record comes to as seen, and as drawn where nobody has looked yet. */
+export function standingOf({ now }: RecordDependencies, kept: OpeningRecord, assessed: Answer<Assessment>): Standing {
+  const { opening, holdPoint } = kept
   const contradicted = kept.facts.filter((one) => one.contradicted).map(({ fact, member }) => (member ? `${fact} ${member}` : fact))
-  const plain = { opening, holdPoint: kept.holdPoint, contradicted }
-  if (!assessed.ok) return { ...plain, reference: null, verdict: null, notMet: [], nextToMeasure: [], missing: assessed.problems.map(({ pointer }) => pointer.slice(1).replaceAll('/', '.')) }
+  if (!assessed.ok) {
+    const missing = assessed.problems.map(({ pointer }) => pointer.slice(1).replaceAll('/', '.'))
+    return { opening, reference: null, holdPoint, verdict: null, verdictAsGranted: null, notMet: [], waived: [], contradicted, beforeCoverUp: [], nextToMeasure: [], missing }
+  }
   const { subject, summary, findings, nextToMeasure } = assessed.value
-  const notMet = findings.filter(({ force, outcome }) => force === 'mandatory' && outcome === 'fail').map(({ rule }) => rule)
-  return { ...plain, reference: subject.reference, verdict: summary.verdict, notMet, nextToMeasure: nextToMeasure.slice(0, shown), missing: [] }
+  const grants = grantsOn(kept.waivers, now().toISOString())
+  const next = holdPoint && holdPointAfter(holdPoint)
+  return {
+    opening, reference: subject.reference, holdPoint, verdict: summary.verdict, verdictAsGranted: verdictAsGranted(assessed.value, grants),
+    notMet: findings.filter(({ force, outcome }) => force === 'mandatory' && outcome === 'fail').map(({ rule }) => rule),
+    waived: findings.filter((finding) => isCovered(finding, grants)).map(({ rule }) => rule),
+    contradicted,
+    beforeCoverUp: next === null ? [] : nextToMeasure.filter(({ hiddenBy }) => hiddenBy === next),
+    nextToMeasure: nextToMeasure.slice(0, shown),
+    missing: [],
+  }
 }
 
 const shown = 8

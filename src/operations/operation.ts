@@ -27,7 +27,7 @@ export interface RecordDependencies extends Dependencies {
 
 export type FailureCode =
   | 'invalidInput' | 'idTaken' | 'placeMissing' | 'notFound' | 'unauthenticated' | 'forbidden'
-  | 'versionMissing' | 'versionStale' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | ResolutionCode
+  | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | ResolutionCode
 
 /** Why an operation did not answer: one code, and every single problem behind it. */
 export interface Failure {

@@ -1,15 +1,15 @@
 import { z } from 'zod'
-import { digestOf } from '../catalog/digest.ts'
-import { describeOpening } from '../opening/describe.ts'
+import { outcome } from '../catalog/rule.ts'
 import type { Problem } from '../opening/problem.ts'
-import { entryInput, kindOf, unreadEntry, type EntryKind, type UnreadEntry } from '../record/entry.ts'
-import { observationProblems } from '../record/observed.ts'
+import { entryInput } from '../record/entry.ts'
 import { openingRecordOf } from '../record/opening-record.ts'
-import { readinessAt } from '../record/readiness.ts'
-import type { Appended, Entry, NewEntry, Project } from '../store/journal.ts'
+import { outcomeChanges } from '../record/outcomes.ts'
+import type { Appended, Entry, Project } from '../store/journal.ts'
+import { judgeEntries, type Judged } from './judge-entries.ts'
 import { assessmentBy, entriesOf, standingOf, standingView } from './opening-standing.ts'
-import { failure, parseInput, type Answer, type RecordDependencies, type RecordOperation } from './operation.ts'
+import { failure, notFound, parseInput, type Answer, type RecordDependencies, type RecordOperation } from './operation.ts'
 import { projectFor, projectId } from './projects.ts'
+import { readEntry, type Read, type ReadEntry } from './read-entry.ts'
 
 const text = z.string()
 
@@ -18,7 +18,7 @@ const input = z.strictObject({ project: projectId, ...posted }).meta({ id: 'Entr
 const unread = z.strictObject({ project: projectId, entries: z.array(z.unknown()).min(1).max(500) })
 
 const problem = z.strictObject({ code: text, pointer: text, detail: text }).meta({ id: 'EntryProblem' })
-const result = z
+export const entryResult = z
   .strictObject({
     id: text.nullable(),
     outcome: z.enum(['recorded', 'alreadyRecorded', 'refused']).meta({ id: 'EntryOutcome', description: 'On record now; on record since an earlier time; not taken, for the reasons given.' }),
@@ -26,26 +26,27 @@ const result = z
     problems: z.array(problem),
   })
   .meta({ id: 'EntryResult' })
+export type EntryResult = z.infer<typeof entryResult>
+
+const outcomeChange = z
+  .strictObject({ rule: text, title: text, member: z.enum(['left', 'right']).nullable(), before: outcome.nullable().meta({ description: 'Null where it was not judged before.' }), after: outcome })
+  .meta({ id: 'OutcomeChange' })
 
 const output = z
   .strictObject({
-    results: z.array(result).meta({ description: 'One for each entry, in the order sent.' }),
-    openings: z.array(standingView).meta({ description: 'How each opening that was touched stands now.' }),
+    results: z.array(entryResult).meta({ description: 'One for each entry, in the order sent.' }),
+    openings: z
+      .array(z.strictObject({ standing: standingView, changed: z.array(outcomeChange).meta({ description: 'What comes out otherwise than before this posting.' }) }).meta({ id: 'OpeningAfterPosting' }))
+      .meta({ description: 'Each opening that was touched, as it stands now.' }),
   })
   .meta({ id: 'EntriesAnswer' })
-
-interface Taken {
-  readonly index: number
-  readonly kind: EntryKind
-  readonly entry: UnreadEntry
-  readonly fresh: NewEntry
-}
+export type EntriesAnswer = z.infer<typeof output>
 
 /** Puts things on record. Each is taken or refused by itself, so that one bad reading does not hold back the others. */
 export const postEntries: RecordOperation<typeof input, typeof output> = {
   name: 'postEntries',
   summary: 'Put things on record',
-  description: 'Designs, observations, corrections, sign-offs, waivers and verifications, in any order, late or twice. Each is answered by itself; nothing that was taken is ever dropped or overwritten.',
+  description: 'Designs, observations, corrections, sign-offs, waivers, remedies and verifications, in any order, late or twice. Each is answered by itself; nothing that was taken is ever dropped or overwritten.',
   input,
   output,
   run: async (outer, raw) => {
@@ -57,90 +58,56 @@ export const postEntries: RecordOperation<typeof input, typeof output> = {
   },
 }
 
-type Answered = Answer<z.infer<typeof output>>
+/** How often a posting is judged anew because somebody else was faster on the same opening. */
+const mostTries = 8
 
-async function record(deps: RecordDependencies, project: Project, sent: readonly unknown[]): Promise<Answered> {
-  const read = sent.map((one, index) => readEntry(project, one, index))
-  const taken = read.flatMap((one) => ('fresh' in one ? [one] : []))
-  const before = await entriesOf(deps, project.id, [...new Set(taken.map(({ entry }) => entry.opening))])
-  const accepted: Taken[] = []
-  const checked = taken.map((one) => {
-    const problems = problemsAmong(deps, project, one, { all: taken, accepted, before })
-    if (problems.length === 0) accepted.push(one)
-    return { one, problems }
-  })
-  const appended = await deps.records.appendEntries(project.id, accepted.map(({ fresh }) => fresh), { receivedAt: deps.now().toISOString(), receivedBy: deps.caller.token ?? '', posting: deps.newId() })
-  if (!appended) return failure('notFound', [{ code: 'notFound', pointer: '/project', detail: 'The project is gone.' }])
-  const refused = new Map(checked.flatMap(({ one, problems }) => (problems.length > 0 ? [[one.index, problems] as const] : [])))
+async function record(deps: RecordDependencies, project: Project, sent: readonly unknown[]): Promise<Answer<EntriesAnswer>> {
+  const read = sent.map((one, index) => readEntry(project.id, one, index))
+  const readable = read.flatMap((one) => ('fresh' in one ? [one] : []))
+  const received = { receivedAt: deps.now().toISOString(), receivedBy: deps.caller.token ?? '', posting: deps.newId() }
+  for (let tries = 0; tries < mostTries; tries += 1) {
+    const before = await entriesOf(deps, project.id, openingsOf(readable))
+    const judged = judgeEntries(deps, project, readable, before)
+    const appending = await deps.records.appendEntries(project.id, judged.accepted.map(({ fresh }) => fresh), received, judged.seen)
+    if (appending.ok) return { ok: true, value: { results: resultsOf(sent, read, judged, appending.appended), openings: await afterPosting(deps, project, openingsOf(judged.accepted), before) } }
+    if (appending.reason === 'absent') return notFound('project', project.id)
+  }
+  return failure('recordBusy', [{ code: 'recordBusy', pointer: '', detail: 'Others put on record at the same openings, faster than this could be judged. Nothing of it was taken; send it again.' }])
+}
+
+function openingsOf(entries: readonly ReadEntry[]): readonly string[] {
+  return [...new Set(entries.map(({ entry }) => entry.opening))]
+}
+
+/** How each opening stands, and what of it came out otherwise than before. */
+async function afterPosting(deps: RecordDependencies, project: Project, openings: readonly string[], before: ReadonlyMap<string, readonly Entry[]>): Promise<EntriesAnswer['openings']> {
+  const after = await entriesOf(deps, project.id, openings)
+  const answered: EntriesAnswer['openings'] = []
+  for (const opening of openings) {
+    const [was, is] = [before, after].map((entries) => openingRecordOf(opening, entries.get(opening) ?? []))
+    if (!was || !is) throw new Error('a record is there before and after')
+    const [earlier, now] = [assessmentBy(deps, project, was, 'asBuiltOverDesign'), assessmentBy(deps, project, is, 'asBuiltOverDesign')]
+    const changed = now.ok ? outcomeChanges(earlier.ok ? earlier.value.findings : null, now.value.findings) : []
+    answered.push({ standing: standingOf(deps, is, now), changed: [...changed] })
+    await deps.giveWay()
+  }
+  return answered
+}
+
+function resultsOf(sent: readonly unknown[], read: readonly Read[], { accepted, refused }: Judged, appended: readonly Appended[]): EntryResult[] {
   const placed = new Map(accepted.map(({ index }, order) => [index, appended[order]] as const))
-  const results = sent.map((one, index) => resultOf(one, read[index], refused.get(index), placed.get(index)))
-  const touched = [...new Set(accepted.map(({ entry }) => entry.opening))]
-  const after = await entriesOf(deps, project.id, touched)
-  return { ok: true, value: { results, openings: touched.map((opening) => standingOf(deps, project, opening, after.get(opening) ?? [])) } }
+  return sent.map((one, index) => {
+    const own = read[index]
+    return resultOf(idOf(one), own && 'problems' in own ? own.problems : (refused.get(index) ?? []), placed.get(index))
+  })
 }
 
-type Read = Taken | { readonly problems: readonly Problem[] }
-
-function readEntry(project: Project, sent: unknown, index: number): Read {
-  const parsed = parseInput(unreadEntry, sent)
-  if (!parsed.ok) return { problems: parsed.problems }
-  const kind = kindOf(parsed.value)
-  if (!kind) return { problems: [{ code: 'notAllowed', pointer: '', detail: 'must hold exactly one of design, observation, correction, signOff, waiver and verification' }] }
-  const entry = parsed.value
-  const problems = ownProblems(entry)
-  if (problems.length > 0) return { problems }
-  return { index, kind, entry, fresh: { id: entry.id, opening: entry.opening, kind, body: entry, digest: digestOf({ project: project.id, entry: sent }) } }
-}
-
-function ownProblems({ observation, design }: UnreadEntry): readonly Problem[] {
-  if (observation) return observationProblems(observation).map((one) => ({ ...one, pointer: `/observation${one.pointer}` }))
-  if (!design) return []
-  const described = describeOpening(design.description)
-  return described.ok ? [] : described.problems.map((one) => ({ ...one, pointer: `/design/description${one.pointer}` }))
-}
-
-/** What stands beside an entry: all of its posting, what of it was accepted so far, and what was on record before. */
-interface Beside {
-  readonly all: readonly Taken[]
-  readonly accepted: readonly Taken[]
-  readonly before: ReadonlyMap<string, readonly Entry[]>
-}
-
-/** What depends on other entries: a design that another has replaced, a sign-off of what is not ready. What is on record already is not judged again. */
-function problemsAmong(deps: RecordDependencies, project: Project, { kind, entry, fresh }: Taken, { all, accepted, before }: Beside): readonly Problem[] {
-  const earlier = before.get(entry.opening) ?? []
-  if ([...earlier, ...accepted.map((one) => one.fresh)].some(({ id }) => id === fresh.id)) return []
-  if (kind === 'design') return designProblems(entry, [...earlier, ...batchOf(accepted, entry.opening)])
-  return kind === 'signOff' ? signOffProblems(deps, project, entry, [...earlier, ...batchOf(all, entry.opening)]) : []
-}
-
-/** Entries of the same posting as they will stand, so that what is seen and signed off together goes together. */
-function batchOf(all: readonly Taken[], opening: string) {
-  return all.filter(({ entry, kind }) => entry.opening === opening && kind !== 'signOff').map(({ fresh }, index) => ({ ...fresh, sequence: Number.MAX_SAFE_INTEGER - all.length + index, receivedAt: '' }))
-}
-
-function designProblems({ opening, design }: UnreadEntry, earlier: Parameters<typeof openingRecordOf>[1]): readonly Problem[] {
-  const current = openingRecordOf(opening, earlier).designs.at(-1)?.version ?? null
-  if ((design?.replaces ?? null) === current) return []
-  const detail = current === null ? 'There is no design to replace; leave it out for the first.' : `The design on record is ${current}. Read it, and name it in "replaces".`
-  return [{ code: 'versionStale', pointer: '/design/replaces', detail }]
-}
-
-function signOffProblems(deps: RecordDependencies, project: Project, { opening, signOff, at }: UnreadEntry, entries: Parameters<typeof openingRecordOf>[1]): readonly Problem[] {
-  if (!signOff || (signOff.reason ?? null) !== null) return []
-  const kept = openingRecordOf(opening, entries)
-  const assessed = assessmentBy(deps, project, kept, 'asBuilt')
-  if (!assessed.ok) return [{ code: 'notReady', pointer: '/signOff/reason', detail: 'The opening is not described far enough to be evaluated. Say why it is signed off all the same.' }]
-  const { ready, undecided, notMet } = readinessAt(signOff.holdPoint, assessed.value, kept.waivers, at)
-  if (ready) return []
-  const open = [...(undecided.length > 0 ? [`not decided: ${undecided.join(', ')}`] : []), ...(notMet.length > 0 ? [`not met: ${notMet.join(', ')}`] : [])]
-  return [{ code: 'notReady', pointer: '/signOff/reason', detail: `Mandatory at this hold point and ${open.join('; ')}. Say why it is signed off all the same.` }]
-}
-
-function resultOf(sent: unknown, read: Read | undefined, refused: readonly Problem[] | undefined, appended: Appended | undefined): z.infer<typeof result> {
-  const id = typeof sent === 'object' && sent !== null && 'id' in sent && typeof sent.id === 'string' ? sent.id : null
-  const problems = refused ?? (read && 'problems' in read ? read.problems : [])
+function resultOf(id: string | null, problems: readonly Problem[], appended: Appended | undefined): EntryResult {
   if (problems.length > 0 || !appended) return { id, outcome: 'refused', sequence: null, problems: problems.map((one) => ({ ...one })) }
   if (appended.outcome === 'idTaken') return { id, outcome: 'refused', sequence: null, problems: [{ code: 'idTaken', pointer: '/id', detail: 'Another entry has this id. What is on record is never changed: make a new id, or a correction.' }] }
   return { id, outcome: appended.outcome, sequence: appended.entry.sequence, problems: [] }
+}
+
+function idOf(sent: unknown): string | null {
+  return typeof sent === 'object' && sent !== null && 'id' in sent && typeof sent.id === 'string' ? sent.id : null
 }

@@ -45,7 +45,9 @@ const design = z
   })
   .meta({ id: 'DesignInput' })
 
-const correction = z.strictObject({ entry: entryId, reason: text.min(1).max(2_000) }).meta({ id: 'CorrectionInput', description: 'Takes an observation out of account. It stays on record and is shown with the reason.' })
+const correction = z
+  .strictObject({ entry: entryId, reason: text.min(1).max(2_000) })
+  .meta({ id: 'CorrectionInput', description: 'Takes another entry out of account: a reading that was a mistake, a sign-off or a waiver that is withdrawn. It stays on record and is shown with the reason.' })
 
 const signOff = z
   .strictObject({ holdPoint: holdPointId, reason: text.min(1).max(2_000).nullish().meta({ description: 'Why it is signed off although something mandatory is open or not met.' }) })
@@ -66,8 +68,12 @@ const verification = z
   .strictObject({ rule: ruleId, member, result: z.enum(['mended', 'notMended']).meta({ id: 'VerificationResult' }), holdPoint: holdPointId })
   .meta({ id: 'VerificationInput', description: 'Somebody looked at how a miss was put right.' })
 
+const remedy = z
+  .strictObject({ rule: ruleId, member, work: text.min(1).max(2_000).meta({ description: 'What is to be done.' }), due: z.iso.date('must be a date like "2027-03-01"').nullish() })
+  .meta({ id: 'RemedyInput', description: 'How a miss is to be put right.' })
+
 /** What an entry may hold; exactly one of these. */
-export const entryKinds = { design, observation, correction, signOff, waiver, verification } as const
+export const entryKinds = { design, observation, correction, signOff, waiver, remedy, verification } as const
 export type EntryKind = keyof typeof entryKinds
 
 const around = {
@@ -80,13 +86,13 @@ const around = {
 }
 
 const nullishKinds = {
-  design: design.nullish(), observation: observation.nullish(), correction: correction.nullish(), signOff: signOff.nullish(), waiver: waiver.nullish(), verification: verification.nullish(),
+  design: design.nullish(), observation: observation.nullish(), correction: correction.nullish(), signOff: signOff.nullish(), waiver: waiver.nullish(), remedy: remedy.nullish(), verification: verification.nullish(),
 }
 
 /** One thing to put on record. */
 export const entryInput = z
   .strictObject({ ...around, ...nullishKinds })
-  .meta({ id: 'EntryInput', description: 'One thing to put on record: exactly one of design, observation, correction, signOff, waiver and verification.' })
+  .meta({ id: 'EntryInput', description: 'One thing to put on record: exactly one of design, observation, correction, signOff, waiver, remedy and verification.' })
 export type EntryInput = z.output<typeof entryInput>
 
 /** The same before the description of a design is read, which has a parser of its own. */

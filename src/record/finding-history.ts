@@ -1,15 +1,14 @@
 import { digestOf } from '../catalog/digest.ts'
 import type { Finding } from '../evaluation/document.ts'
+import { keyOf, outcomesOf, type Outcome, type Place } from './outcomes.ts'
 
 /** How a miss stands now, seen over all earlier looks. */
 export type MissStatus = 'new' | 'unchanged' | 'reopened' | 'open' | 'settled'
 
 /** A miss by rule and end, with how it came to stand as it does. */
-export interface Miss {
+export interface Miss extends Place {
   /** The same for the same rule at the same end of the same opening, however often it is looked at. */
   readonly fingerprint: string
-  readonly rule: string
-  readonly member: 'left' | 'right' | null
   readonly status: MissStatus
   /** Of the first look at which it was missed, and of the last at which its outcome changed. */
   readonly since: string
@@ -22,14 +21,11 @@ export interface Look {
   readonly findings: readonly Finding[]
 }
 
-type Outcome = Finding['outcome']
-interface Place { readonly rule: string; readonly member: Miss['member'] }
-
 /** Every miss there ever was, as it stands after the last look. */
 export function missesOver(opening: string, looks: readonly Look[]): readonly Miss[] {
   const seen = looks.map(({ at, findings }) => ({ at, outcomes: outcomesOf(findings) }))
-  const missed = new Map(seen.flatMap(({ outcomes }) => [...outcomes].filter(([, { outcome }]) => outcome === 'fail').map(([key, { place }]) => [key, place] as const)))
-  return [...missed].map(([key, place]) => missOf(opening, place, seen.map(({ at, outcomes }) => ({ at, outcome: outcomes.get(key)?.outcome ?? null }))))
+  const missed = new Map(seen.flatMap(({ outcomes }) => outcomes.places.filter(({ outcome }) => outcome === 'fail').map(({ rule, member }) => [keyOf({ rule, member }), { rule, member }] as const)))
+  return [...missed.values()].map((place) => missOf(opening, place, seen.map(({ at, outcomes }) => ({ at, outcome: outcomes.at(place) }))))
 }
 
 export function fingerprintOf(opening: string, { rule, member }: Place): string {
@@ -52,12 +48,4 @@ function statusOf(steps: readonly Step[], first: number): MissStatus {
   if (first === steps.length - 1) return 'new'
   const mended = steps.slice(first).some(({ outcome }) => outcome === 'pass' || outcome === 'notApplicable')
   return mended ? 'reopened' : 'unchanged'
-}
-
-/** Outcomes by rule, and by end where a rule is judged at both. */
-function outcomesOf(findings: readonly Finding[]): ReadonlyMap<string, { readonly place: Place; readonly outcome: Outcome }> {
-  const places = findings.flatMap(({ rule, outcome, members }) =>
-    members.length < 2 ? [{ place: { rule, member: null }, outcome }] : members.map((end) => ({ place: { rule, member: end.member }, outcome: end.outcome })),
-  )
-  return new Map(places.map((one) => [`${one.place.rule} ${one.place.member ?? ''}`, one]))
 }

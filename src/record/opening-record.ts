@@ -14,6 +14,8 @@ export interface RecordedEntry {
   readonly opening: string
   readonly kind: string
   readonly body: unknown
+  /** What the service found when it took the entry in. */
+  readonly judged: unknown
   readonly receivedAt: string
 }
 
@@ -25,6 +27,8 @@ export interface Recorded<K extends EntryKind> {
   readonly by: string
   readonly note: string | null
   readonly evidence: NonNullable<UnreadEntry['evidence']>
+  readonly receivedAt: string
+  readonly judged: unknown
   readonly held: NonNullable<UnreadEntry[K]>
 }
 
@@ -37,7 +41,7 @@ export interface Design {
   readonly by: string
 }
 
-/** Everything on record of one opening, in the order in which it arrived. */
+/** Everything on record of one opening, in the order in which it arrived. What was corrected is out of account, and found through its correction. */
 export interface OpeningRecord {
   readonly opening: string
   readonly designs: readonly Design[]
@@ -45,6 +49,7 @@ export interface OpeningRecord {
   readonly corrections: readonly Recorded<'correction'>[]
   readonly signOffs: readonly Recorded<'signOff'>[]
   readonly waivers: readonly Recorded<'waiver'>[]
+  readonly remedies: readonly Recorded<'remedy'>[]
   readonly verifications: readonly Recorded<'verification'>[]
   /** As far as the work is known to stand: the latest hold point at which anything was seen or signed off. */
   readonly holdPoint: HoldPoint | null
@@ -54,14 +59,15 @@ export function openingRecordOf(opening: string, entries: readonly RecordedEntry
   const of = <K extends EntryKind>(kind: K) => entries.filter((entry) => entry.kind === kind).map((entry) => recordedOf(entry, kind))
   const corrections = of('correction')
   const corrected = new Set(corrections.map(({ held }) => held.entry))
-  const observations = of('observation').filter(({ entry }) => !corrected.has(entry))
-  const [signOffs, verifications] = [of('signOff'), of('verification')]
+  const standing = <K extends EntryKind>(kind: K) => of(kind).filter(({ entry }) => !corrected.has(entry))
+  const [observations, signOffs, verifications] = [standing('observation'), standing('signOff'), standing('verification')]
   return {
     opening,
     designs: of('design').map(({ entry, at, by, held }) => ({ entry, at, by, version: versionOf(held.description), description: held.description as Design['description'] })),
     facts: asBuiltOf(observations.flatMap(({ entry, sequence, at, by, held }) => observedIn(held, { entry, sequence, at, by }))),
     corrections, signOffs, verifications,
-    waivers: of('waiver'),
+    waivers: standing('waiver'),
+    remedies: standing('remedy'),
     holdPoint: latestOf([...observations, ...signOffs, ...verifications].map(({ held }) => held.holdPoint)),
   }
 }
@@ -89,12 +95,12 @@ function identityOf(design: Design['description']): Readonly<Record<string, unkn
   return { ...Object.fromEntries(known), ...(drawn.length > 0 ? { opening: Object.fromEntries(drawn) } : {}) }
 }
 
-function recordedOf<K extends EntryKind>({ id, sequence, body }: RecordedEntry, kind: K): Recorded<K> {
+function recordedOf<K extends EntryKind>({ id, sequence, body, judged, receivedAt }: RecordedEntry, kind: K): Recorded<K> {
   const entry = body as UnreadEntry
   const { at, by, note, evidence } = entry
   const held: UnreadEntry[K] = entry[kind]
   if (!held) throw new Error(`entry ${id} is a ${kind} without one`)
-  return { entry: id, sequence, at, by, note: note ?? null, evidence: evidence ?? [], held }
+  return { entry: id, sequence, at, by, note: note ?? null, evidence: evidence ?? [], receivedAt, judged, held }
 }
 
 function latestOf(points: readonly HoldPoint[]): HoldPoint | null {

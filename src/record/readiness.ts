@@ -1,6 +1,6 @@
-import type { Assessment, Finding } from '../evaluation/document.ts'
+import type { Assessment } from '../evaluation/document.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
-import type { Recorded } from './opening-record.ts'
+import { isCovered, type Grant } from './waivers.ts'
 
 /** Whether the work may go on past a hold point, and what stands in the way. */
 export interface Readiness {
@@ -10,21 +10,14 @@ export interface Readiness {
   readonly undecided: readonly string[]
   /** Mandatory rules to be seen here that are not met and not waived. */
   readonly notMet: readonly string[]
-  /** Mandatory rules that are not met, and that the official has waived or modified. */
+  /** Mandatory rules that are not met or not decided, and that the official has waived or modified. */
   readonly waived: readonly string[]
 }
 
-/** A hold point is ready when every mandatory rule to be seen there is decided, and met or waived. */
-export function readinessAt(holdPoint: HoldPoint, { findings }: Pick<Assessment, 'findings'>, waivers: readonly Recorded<'waiver'>[], on: string): Readiness {
+/** A hold point is ready when every mandatory rule to be seen there is decided and met, or waived. */
+export function readinessAt(holdPoint: HoldPoint, { findings }: Pick<Assessment, 'findings'>, grants: readonly Grant[]): Readiness {
   const here = findings.filter((finding) => finding.holdPoint === holdPoint && finding.force === 'mandatory')
-  const isWaived = ({ rule }: Finding) => waivers.some(({ held }) => held.rule === rule && isInForce(held.expires ?? null, on))
-  const failing = here.filter(({ outcome }) => outcome === 'fail')
-  const undecided = here.filter((finding) => finding.outcome === 'notDetermined' && !isWaived(finding)).map(({ rule }) => rule)
-  const notMet = failing.filter((finding) => !isWaived(finding)).map(({ rule }) => rule)
-  return { holdPoint, ready: undecided.length === 0 && notMet.length === 0, undecided, notMet, waived: here.filter((finding) => finding.outcome !== 'pass' && isWaived(finding)).map(({ rule }) => rule) }
-}
-
-/** Through its last day. */
-export function isInForce(expires: string | null, on: string): boolean {
-  return expires === null || on.slice(0, 10) <= expires
+  const idsOf = (outcome: 'fail' | 'notDetermined') => here.filter((finding) => finding.outcome === outcome && !isCovered(finding, grants)).map(({ rule }) => rule)
+  const [undecided, notMet] = [idsOf('notDetermined'), idsOf('fail')]
+  return { holdPoint, ready: undecided.length === 0 && notMet.length === 0, undecided, notMet, waived: here.filter((finding) => isCovered(finding, grants)).map(({ rule }) => rule) }
 }

@@ -23,13 +23,15 @@ export interface NewEntry {
   readonly body: unknown
   /** SHA-256 over what the client sent: the same thing sent again has the same. */
   readonly digest: string
+  /** What the service found when it took the entry in; null where it had nothing to judge. */
+  readonly judged: unknown
 }
 
 /** An entry in its place. Entries are numbered without a gap for each project, and each is chained to the one before. */
 export interface Entry extends NewEntry {
   readonly project: string
   readonly sequence: number
-  /** SHA-256 over the chain before, this digest and the body: nothing can be changed, taken out or put in between without breaking it. */
+  /** SHA-256 over the chain before, this digest, the body and what was judged: nothing can be changed, taken out or put in between without breaking it. */
   readonly chain: string
   readonly receivedAt: string
   /** The id of the token that sent it. */
@@ -50,14 +52,20 @@ export interface Received {
   readonly posting: string
 }
 
+/** The last sequence of each opening against whose record the entries were judged; 0 where there was none. */
+export type Seen = ReadonlyMap<string, number>
+
+/** What became of all; or nothing was appended, because there is no such project or a record that was judged by has grown meanwhile. */
+export type Appending = { readonly ok: true; readonly appended: readonly Appended[] } | { readonly ok: false; readonly reason: 'absent' | 'grown' }
+
 export type ProjectChange = { readonly ok: true; readonly project: Project } | { readonly ok: false; readonly reason: 'absent' | 'stale' }
 
 /** The chain before the first entry. */
 export const chainStart = 'sha256:'
 
 /** The chain after an entry. */
-export function linkOf(chain: string, { digest, body }: Pick<NewEntry, 'digest' | 'body'>): string {
-  return digestOfText(`${chain}\n${digest}\n${digestOf(body)}`)
+export function linkOf(chain: string, { digest, body, judged }: Pick<NewEntry, 'digest' | 'body' | 'judged'>): string {
+  return digestOfText([chain, digest, digestOf(body), ...(judged === null ? [] : [digestOf(judged)])].join('\n'))
 }
 
 /** The sequence of the first entry at which the chain from `chain` on is broken; undefined when it holds. */
@@ -74,8 +82,8 @@ export interface Journal {
   listProjects(ids: readonly string[] | null, after: string | null, first: number): Promise<{ readonly items: readonly Project[]; readonly next: string | null }>
   changeProject(id: string, seenVersion: string, next: Project): Promise<ProjectChange>
 
-  /** Appends entries in the order given, all or none. Undefined when there is no such project. */
-  appendEntries(project: string, entries: readonly NewEntry[], received: Received): Promise<readonly Appended[] | undefined>
+  /** Appends entries in the order given, all or none. */
+  appendEntries(project: string, entries: readonly NewEntry[], received: Received, seen: Seen): Promise<Appending>
   /** Entries of a project, or of one opening, after a sequence, in order. */
   readEntries(project: string, opening: string | null, afterSequence: number, first: number): Promise<readonly Entry[]>
 }

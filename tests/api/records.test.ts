@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { operations } from '../../src/operations/index.ts'
 import { bodyOf, jurisdictionService } from './jurisdiction.ts'
 
-const { http, tokenFor } = await jurisdictionService()
+const { http, tokenFor, records } = await jurisdictionService()
 const inspector = await tokenFor({ kind: 'record' })
 const clerk = await tokenFor({ kind: 'amend', jurisdiction: 'us-xa-101' })
 
@@ -62,7 +62,7 @@ describe('what is posted', () => {
   test('may come in any order, twice and late, and is there once', async () => {
     const { answers, record, path } = await project([bearing(11, 'left', '4 in')], [design, bearing(11, 'left', '4 in')], [bearing(11, 'left', '4 in')])
     expect(answers.map(({ results }) => results.map(({ outcome, sequence }) => [outcome, sequence]))).toEqual([[['recorded', 1]], [['recorded', 2], ['alreadyRecorded', 1]], [['alreadyRecorded', 1]]])
-    expect(answers[0]?.openings).toMatchObject([{ opening: 'w-1', verdict: null, missing: ['opening'] }])
+    expect(answers[0]?.openings).toMatchObject([{ standing: { opening: 'w-1', verdict: null, missing: ['opening'] }, changed: [] }])
     expect((await record()).facts).toHaveLength(1)
     const journal = bodyOf(operations.readJournal, await read(`${path}/journal`))
     expect(journal).toMatchObject({ holds: true, items: [{ sequence: 1, kind: 'observation' }, { sequence: 2, kind: 'design' }] })
@@ -113,7 +113,7 @@ describe('two readings of one fact', () => {
       { fact: 'head.support.bearing', member: 'left', contradicted: true, governs: { value: '6 in' }, earlier: [{ value: '3 1/2 in' }] },
       { fact: 'head.support.bearing', member: 'right', contradicted: false, governs: { value: '6 in' }, earlier: [] },
     ])
-    expect(answers[2]?.openings[0]?.contradicted).toEqual(['head.support.bearing left'])
+    expect(answers[2]?.openings[0]?.standing.contradicted).toEqual(['head.support.bearing left'])
     expect(builtOtherwise).toEqual([])
   })
 
@@ -145,7 +145,7 @@ describe('a miss', () => {
   test('is new, stays, is settled and comes back', async () => {
     const statuses = async (...batches: readonly (readonly object[])[]) => {
       const { record } = await project([design], ...batches)
-      return (await record()).misses.filter(({ rule, member }) => rule === 'lintel.bearing-length' && member === 'left').map(({ status }) => status)
+      return (await record()).nonConformances.filter(({ rule, member }) => rule === 'lintel.bearing-length' && member === 'left').map(({ status }) => status)
     }
     const short = [bearing(51, 'left', '3 1/2 in', '2026-03-02T10:00:00Z')]
     const other = [{ ...about(52), observation: { fact: 'sill.projection', value: '1 in', method: 'examine', holdPoint: 'jambRise' } }]
@@ -158,22 +158,186 @@ describe('a miss', () => {
   })
 })
 
+describe('the answer to a posting', () => {
+  test('says what comes out otherwise, what is not met and what the next operation hides', async () => {
+    const { answers } = await project([design], [bearing(55, 'left', '3 1/2 in')], [bearing(56, 'left', '3 1/2 in', '2026-03-02T12:00:00Z')])
+    const [drawn, seen, again] = answers.map(({ openings }) => openings[0])
+    expect(drawn?.changed.filter(({ rule }) => rule === 'lintel.bearing-length')).toEqual([
+      { rule: 'lintel.bearing-length', title: expect.any(String) as string, member: 'left', before: null, after: 'pass' },
+      { rule: 'lintel.bearing-length', title: expect.any(String) as string, member: 'right', before: null, after: 'pass' },
+    ])
+    expect(seen?.changed).toContainEqual({ rule: 'lintel.bearing-length', title: expect.any(String) as string, member: 'left', before: 'pass', after: 'fail' })
+    expect(seen?.standing).toMatchObject({ verdict: 'fail', notMet: ['lintel.bearing-length'] })
+    const hidden = seen?.standing.beforeCoverUp ?? []
+    expect(hidden.length).toBeGreaterThan(0)
+    expect(new Set(hidden.map(({ hiddenBy }) => hiddenBy))).toEqual(new Set(['headFlashing']))
+    expect(again?.changed).toEqual([])
+  })
+})
+
+/** Everything that somebody has to look at before the lintel is hidden, as it is asked for. */
+const lintelSeen = (from: number) => Object.entries(seenAtLintel).map(([fact, value], index) => ({ ...about(from + index), observation: { fact, value, method: 'examine', holdPoint: 'lintelSet' } }))
+const seenAtLintel = {
+  'head.support.kind': 'looseSteelAngle', 'head.support.bearing': '6 in', 'head.support.section': 'L5x3-1/2x5/16', 'head.support.material': 'steel', 'head.support.protection': 'hotDipGalvanized',
+} as const
+
 describe('a sign-off', () => {
   const signOff = (last: number, reason?: string) => ({ ...about(last, '2026-03-02T11:00:00Z'), signOff: { holdPoint: 'lintelSet', ...(reason === undefined ? {} : { reason }) } })
 
   test('needs every mandatory rule to be decided and met, or a reason', async () => {
     const { answers } = await project([design], [signOff(61)], [signOff(62, 'lintel to be replaced on Friday')])
     expect(answers[1]?.results).toMatchObject([{ outcome: 'refused', problems: [{ code: 'notReady', pointer: '/signOff/reason', detail: expect.stringContaining('lintel.bearing-length') as string }] }])
-    expect(answers[2]).toMatchObject({ results: [{ outcome: 'recorded' }], openings: [{ holdPoint: 'lintelSet' }] })
+    expect(answers[2]).toMatchObject({ results: [{ outcome: 'recorded' }], openings: [{ standing: { holdPoint: 'lintelSet' } }] })
+  })
+
+  test('keeps what was known when it was given, in the chain of the journal, and tells whether it would still be given', async () => {
+    const { record, path } = await project([design], [...lintelSeen(600), bearing(63, 'left', '3 1/2 in', '2026-03-02T10:00:00Z')], [signOff(64, 'seen by the engineer')], [bearing(65, 'left', '6 in', '2026-03-02T10:30:00Z')])
+    const [given] = (await record()).signOffs
+    expect(given).toMatchObject({ holdPoint: 'lintelSet', reason: 'seen by the engineer', ground: { ready: false, notMet: ['lintel.bearing-length'] } })
+    expect(given?.ground?.outcomes).toContainEqual({ rule: 'lintel.bearing-length', member: 'left', outcome: 'fail' })
+    const journal = bodyOf(operations.readJournal, await read(`${path}/journal`))
+    expect(journal.holds).toBe(true)
+    expect(journal.items.filter(({ judged }) => judged !== null).map(({ kind, judged }) => [kind, JSON.parse(judged ?? '') as unknown])).toEqual([['signOff', given?.ground]])
+  })
+
+  test('goes with what is seen in the same posting, whatever the order, and not with what is refused in it', async () => {
+    const together = await project([design], [signOff(66), ...lintelSeen(660)])
+    const [asked] = together.answers[1]?.results ?? []
+    const left = asked?.problems[0]?.detail ?? ''
+    expect(left).not.toContain('lintel.bearing-length')
+    const stale = { ...about(67), design: { description: window } }
+    const refused = await project([bearing(68, 'left', '6 in')], [signOff(69), { ...stale, design: { ...stale.design, replaces: 'sha256:none' } }])
+    expect(refused.answers[1]?.results.map(({ problems }) => problems[0]?.detail)).toEqual([
+      'The opening is not described far enough to be evaluated. Say why it is signed off all the same.',
+      'There is no design to replace; leave it out for the first.',
+    ])
+  })
+
+  test('that is withdrawn no longer counts', async () => {
+    const mistaken = signOff(70, 'by mistake')
+    const { record, own, path } = await project([design], [mistaken])
+    await send(`${path}/entries`, { entries: [own({ ...about(71), correction: { entry: own(mistaken).id, reason: 'another window was meant' } })] })
+    const { signOffs, entries } = await record()
+    expect(signOffs).toEqual([])
+    expect(entries.map(({ kind }) => kind)).toEqual(['design', 'signOff', 'correction'])
+  })
+})
+
+describe('a waiver', () => {
+  const waiver = (last: number, expires: string | null) => ({
+    ...about(last),
+    waiver: { rule: 'lintel.bearing-length', kind: 'modification', grantedBy: 'building official', instrument: { kind: 'notice', number: 'M-17', adopted: '2026-03-01' }, expires, conditions: 'bearing plate under the left end' },
+  })
+  const short = bearing(72, 'left', '3 1/2 in')
+
+  test('leaves the finding as it is, and counts in what was granted, until it runs out', async () => {
+    const inForce = await project([design, short, waiver(73, '2026-12-31')])
+    expect(inForce.answers[0]?.openings[0]?.standing).toMatchObject({ verdict: 'fail', verdictAsGranted: 'incomplete', notMet: ['lintel.bearing-length'], waived: ['lintel.bearing-length'] })
+    expect((await inForce.record()).nonConformances).toMatchObject([{ rule: 'lintel.bearing-length', status: 'new', state: 'waived', grant: { inForce: true, conditions: 'bearing plate under the left end' } }])
+    const runOut = await project([design, short, waiver(74, '2026-01-31')])
+    expect(runOut.answers[0]?.openings[0]?.standing).toMatchObject({ verdict: 'fail', verdictAsGranted: 'fail', waived: [] })
+    expect((await runOut.record()).grants).toMatchObject([{ rule: 'lintel.bearing-length', inForce: false, expires: '2026-01-31' }])
+  })
+
+  test('that is withdrawn covers nothing', async () => {
+    const granted = waiver(75, null)
+    const { record, own, path } = await project([design, short, granted])
+    await send(`${path}/entries`, { entries: [own({ ...about(76), correction: { entry: own(granted).id, reason: 'revoked' } })] })
+    expect((await record()).grants).toEqual([])
+  })
+})
+
+describe('a non-conformance', () => {
+  const short = bearing(81, 'left', '3 1/2 in', '2026-03-02T10:00:00Z')
+  const remedy = { ...about(82), remedy: { rule: 'lintel.bearing-length', member: 'left', work: 'longer angle', due: '2026-03-09' } }
+  const verified = (last: number, result: string) => ({ ...about(last), verification: { rule: 'lintel.bearing-length', member: 'left', result, holdPoint: 'lintelSet' } })
+  const mended = bearing(85, 'left', '6 in', '2026-03-09T10:00:00Z')
+
+  test('goes from open to settled by what is put on record, and only a reading settles it', async () => {
+    const states = async (...batches: readonly (readonly object[])[]) => {
+      const { record } = await project([design], [short], ...batches)
+      return (await record()).nonConformances.map(({ state }) => state)
+    }
+    expect(await states()).toEqual(['open'])
+    expect(await states([remedy])).toEqual(['remedyChosen'])
+    expect(await states([remedy], [verified(83, 'notMended')])).toEqual(['notMended'])
+    expect(await states([remedy], [verified(84, 'mended')])).toEqual(['saidMended'])
+    expect(await states([remedy], [verified(84, 'mended')], [mended])).toEqual(['settled'])
+  })
+
+  test('names the remedy for before the cover-up, and after it the other', async () => {
+    const { record, own, path } = await project([design], [short])
+    const [open] = (await record()).nonConformances
+    expect(open).toMatchObject({ measured: '3 1/2 in', covered: false, force: 'mandatory' })
+    const later = { ...about(86), observation: { fact: 'head.flashing.present', value: true, method: 'examine', holdPoint: 'headFlashing' } }
+    await send(`${path}/entries`, { entries: [own(later)] })
+    const [hidden] = (await record()).nonConformances
+    expect(hidden?.covered).toBe(true)
+    expect(hidden?.remedy).not.toBe(open?.remedy)
+    expect(hidden?.cautions.length).toBeGreaterThan(0)
+  })
+})
+
+describe('a correction', () => {
+  test('takes out a reading, and neither a design nor another correction', async () => {
+    const { answers, own, path } = await project([design], [{ ...about(87), correction: { entry: id(88), reason: 'arrives before what it corrects' } }])
+    expect(answers[1]?.results).toMatchObject([{ outcome: 'recorded' }])
+    const wrong = (last: number, target: object) => own({ ...about(last), correction: { entry: own(target).id, reason: 'no' } })
+    const posted = await send(`${path}/entries`, { entries: [wrong(89, design), wrong(90, { id: id(87) })] })
+    expect(bodyOf(operations.postEntries, posted).results.map(({ problems }) => problems.map(({ pointer }) => pointer))).toEqual([['/correction/entry'], ['/correction/entry']])
+  })
+})
+
+describe('two that are faster than each other', () => {
+  const revision = (last: number, replaces: string, width: number) => ({ ...about(last), design: { description: { ...window, opening: { ...window.opening, width } }, replaces } })
+
+  /** With an append of its own for as long as the work takes. */
+  async function appending<T>(own: (append: typeof records.appendEntries) => typeof records.appendEntries, work: () => Promise<T>): Promise<T> {
+    const append = records.appendEntries.bind(records)
+    records.appendEntries = own(append)
+    try {
+      return await work()
+    } finally {
+      records.appendEntries = append
+    }
+  }
+
+  test('of two revisions of one design that were judged at the same instant, one is taken', async () => {
+    const { path, record, own } = await project([design])
+    const replaces = (await record()).designVersion ?? ''
+    let waiting = 0
+    let letGo: () => void = () => undefined
+    const bothJudged = new Promise<void>((resolve) => { letGo = resolve })
+    const both = await appending(
+      (append) => async (...given) => {
+        waiting += 1
+        if (waiting === 2) letGo()
+        if (waiting <= 2) await bothJudged
+        return append(...given)
+      },
+      () => Promise.all([60, 72].map((width, index) => send(`${path}/entries`, { entries: [own(revision(91 + index, replaces, width))] }).then((response) => bodyOf(operations.postEntries, response)))),
+    )
+    // Both, and the slower one anew
+    expect(waiting).toBe(3)
+    const results = both.flatMap((answer) => answer.results)
+    expect(results.map(({ outcome }) => outcome).toSorted()).toEqual(['recorded', 'refused'])
+    expect(results.flatMap(({ problems }) => problems)).toMatchObject([{ code: 'versionStale' }])
+  })
+
+  test('what is always overtaken is refused as a whole, and nothing of it is taken', async () => {
+    const { path, own } = await project([design])
+    const refused = await appending(() => async () => ({ ok: false, reason: 'grown' }), async () => send(`${path}/entries`, { entries: [own(bearing(93, 'left', '6 in'))] }))
+    expect(refused.body).toMatchObject({ status: 409, code: 'recordBusy' })
+    expect(bodyOf(operations.readJournal, await read(`${path}/journal`)).items).toHaveLength(1)
   })
 })
 
 test('GraphQL puts on record and reads the same', async () => {
   const { made } = await project()
   const own = { ...about(71), id: id(9_071) }
-  const posted = await graphql('mutation($project: String!, $entries: [EntryInput!]!) { postEntries(project: $project, entries: $entries) { results { outcome sequence } openings { opening holdPoint } } }',
+  const posted = await graphql('mutation($project: String!, $entries: [EntryInput!]!) { postEntries(project: $project, entries: $entries) { results { outcome sequence } openings { standing { opening holdPoint } } } }',
     { project: made.project, entries: [{ ...own, observation: { fact: 'sill.slope', value: '10 deg', method: 'examine', holdPoint: 'jambRise' } }] })
-  expect(posted.body).toEqual({ data: { postEntries: { results: [{ outcome: 'recorded', sequence: 1 }], openings: [{ opening: 'w-1', holdPoint: 'jambRise' }] } } })
+  expect(posted.body).toEqual({ data: { postEntries: { results: [{ outcome: 'recorded', sequence: 1 }], openings: [{ standing: { opening: 'w-1', holdPoint: 'jambRise' } }] } } })
   const kept = await graphql('query($project: String!) { openingRecord(project: $project, opening: "w-1") { facts { fact governs { value by } } } }', { project: made.project })
   expect(kept.body).toEqual({ data: { openingRecord: { facts: [{ fact: 'sill.slope', governs: { value: '10 deg', by: 'inspector' } }] } } })
 })

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest'
 import { digestOf, digestOfText } from '../../src/catalog/digest.ts'
-import { brokenLink, chainStart, type Entry, type NewEntry, type Project } from '../../src/store/journal.ts'
+import { brokenLink, chainStart, type Appended, type Entry, type NewEntry, type Project } from '../../src/store/journal.ts'
 import { openRecords, type RecordsPlace } from '../../src/store/open-records.ts'
 import type { Records } from '../../src/store/records.ts'
 
@@ -9,9 +9,16 @@ export const project = (id: string, change: Partial<Project> = {}): Project => (
   createdAt: '2026-03-01T08:00:00.000Z', changedAt: '2026-03-01T08:00:00.000Z', ...change,
 })
 
-export const entry = (id: string, change: Partial<NewEntry> = {}): NewEntry => ({ id, opening: 'w-1', kind: 'observation', body: { fact: 'sill.slope', says: id }, digest: `sha256:${id}`, ...change })
+export const entry = (id: string, change: Partial<NewEntry> = {}): NewEntry => ({ id, opening: 'w-1', kind: 'observation', body: { fact: 'sill.slope', says: id }, digest: `sha256:${id}`, judged: null, ...change })
 
 const received = { receivedAt: '2026-03-02T09:00:00.000Z', receivedBy: 'token-1', posting: 'posting-1' }
+
+/** Entries that were judged against no record. */
+async function append(records: Records, id: string, entries: readonly NewEntry[], change: Partial<typeof received> = {}): Promise<readonly Appended[]> {
+  const answer = await records.appendEntries(id, entries, { ...received, ...change }, new Map())
+  if (!answer.ok) throw new Error(answer.reason)
+  return answer.appended
+}
 
 /** What every journal has to keep. */
 export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {
@@ -54,9 +61,9 @@ export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {
     test('are numbered without a gap and chained, each to the one before', async () => {
       const records = await open()
       await records.createProject(project('p'))
-      const first = await records.appendEntries('p', [entry('a'), entry('b', { opening: 'w-2' })], received)
-      const second = await records.appendEntries('p', [entry('c')], { ...received, receivedBy: 'token-2' })
-      expect([first, second].flatMap((answers) => answers?.map(({ outcome }) => outcome))).toEqual(['recorded', 'recorded', 'recorded'])
+      const first = await append(records, 'p', [entry('a'), entry('b', { opening: 'w-2', judged: { ready: true } })])
+      const second = await append(records, 'p', [entry('c')], { receivedBy: 'token-2' })
+      expect([first, second].flatMap((answers) => answers.map(({ outcome }) => outcome))).toEqual(['recorded', 'recorded', 'recorded'])
       const all = await records.readEntries('p', null, 0, 9)
       expect(all.map(({ id, sequence, receivedBy }) => [id, sequence, receivedBy])).toEqual([['a', 1, 'token-1'], ['b', 2, 'token-1'], ['c', 3, 'token-2']])
       expect(all.map(({ chain }) => chain)).toEqual(chained(all))
@@ -64,6 +71,7 @@ export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {
       expect(brokenLink(all.slice(1), all[0]?.chain ?? '')).toBeUndefined()
       expect(brokenLink(all.map((one) => (one.id === 'b' ? { ...one, body: 'altered' } : one)), chainStart)).toBe(2)
       expect(brokenLink(all.filter(({ id }) => id !== 'b'), chainStart)).toBe(3)
+      expect(brokenLink(all.map((one) => (one.id === 'b' ? { ...one, judged: null } : one)), chainStart)).toBe(2)
       expect(all[0]).toStrictEqual({ ...entry('a'), project: 'p', ...received, sequence: 1, chain: chained(all)[0] })
     })
 
@@ -71,25 +79,36 @@ export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {
       const records = await open()
       await records.createProject(project('p'))
       await records.createProject(project('q'))
-      const before = await records.appendEntries('p', [entry('a')], received)
-      const again = await records.appendEntries('p', [entry('a'), entry('a', { digest: 'sha256:other' }), entry('b'), entry('b')], { ...received, receivedAt: 'later' })
-      expect(again?.map(({ outcome }) => outcome)).toEqual(['alreadyRecorded', 'idTaken', 'recorded', 'alreadyRecorded'])
-      expect(again?.[0]).toEqual({ outcome: 'alreadyRecorded', entry: entryOf(before?.[0]) })
-      expect((await records.appendEntries('q', [entry('a', { digest: 'sha256:in q' })], received))?.map(({ outcome }) => outcome)).toEqual(['idTaken'])
+      const before = await append(records, 'p', [entry('a')])
+      const again = await append(records, 'p', [entry('a'), entry('a', { digest: 'sha256:other' }), entry('b'), entry('b')], { receivedAt: 'later' })
+      expect(again.map(({ outcome }) => outcome)).toEqual(['alreadyRecorded', 'idTaken', 'recorded', 'alreadyRecorded'])
+      expect(again[0]).toEqual({ outcome: 'alreadyRecorded', entry: entryOf(before[0]) })
+      expect((await append(records, 'q', [entry('a', { digest: 'sha256:in q' })])).map(({ outcome }) => outcome)).toEqual(['idTaken'])
       expect((await records.readEntries('p', null, 0, 9)).map(({ id }) => id)).toEqual(['a', 'b'])
       expect(await records.readEntries('q', null, 0, 9)).toEqual([])
     })
 
     test('of a project that is not there are not kept', async () => {
       const records = await open()
-      expect(await records.appendEntries('nowhere', [entry('a')], received)).toBeUndefined()
+      expect(await records.appendEntries('nowhere', [entry('a')], received, new Map())).toEqual({ ok: false, reason: 'absent' })
       expect(await records.readEntries('nowhere', null, 0, 9)).toEqual([])
+    })
+
+    test('that were judged by a record that has grown are not kept, and of those that others added to only theirs', async () => {
+      const records = await open()
+      await records.createProject(project('p'))
+      await append(records, 'p', [entry('a'), entry('b', { opening: 'w-2' })])
+      const judgedBy = (seen: readonly (readonly [string, number])[]) => records.appendEntries('p', [entry('c')], received, new Map(seen))
+      expect(await judgedBy([['w-1', 0]])).toEqual({ ok: false, reason: 'grown' })
+      expect(await judgedBy([['w-1', 1], ['w-2', 1]])).toEqual({ ok: false, reason: 'grown' })
+      expect((await records.readEntries('p', null, 0, 9)).map(({ id }) => id)).toEqual(['a', 'b'])
+      expect(await judgedBy([['w-1', 1], ['w-3', 0]])).toMatchObject({ ok: true, appended: [{ outcome: 'recorded' }] })
     })
 
     test('of one opening are read by themselves, some at a time', async () => {
       const records = await open()
       await records.createProject(project('p'))
-      await records.appendEntries('p', ['a', 'b', 'c', 'd', 'e'].map((id, index) => entry(id, { opening: index % 2 === 0 ? 'w-1' : 'w-2' })), received)
+      await append(records, 'p', ['a', 'b', 'c', 'd', 'e'].map((id, index) => entry(id, { opening: index % 2 === 0 ? 'w-1' : 'w-2' })))
       expect((await records.readEntries('p', 'w-1', 0, 2)).map(({ id }) => id)).toEqual(['a', 'c'])
       expect((await records.readEntries('p', 'w-1', 3, 2)).map(({ id }) => id)).toEqual(['e'])
     })
@@ -98,7 +117,7 @@ export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {
       const records = await open()
       await records.createProject(project('p'))
       const batches = Array.from({ length: 12 }, (_, batch) => Array.from({ length: 10 }, (_, index) => entry(`${batch % 6}-${index}`)))
-      await Promise.all(batches.map((batch) => records.appendEntries('p', batch, received)))
+      await Promise.all(batches.map((batch) => append(records, 'p', batch)))
       const all = await records.readEntries('p', null, 0, 1000)
       expect(all.map(({ sequence }) => sequence)).toEqual(Array.from({ length: 60 }, (_, index) => index + 1))
       expect(new Set(all.map(({ id }) => id)).size).toBe(60)
@@ -110,7 +129,7 @@ export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {
       await records.createProject(project('p'))
       const body = { z: '3½″', a: [1, null, { 2: 'two', 1: 'one' }], text: '\\u0000' }
       const many = Array.from({ length: 2_000 }, (_, index) => entry(`e${index}`, { body }))
-      expect((await records.appendEntries('p', many, received))?.every(({ outcome }) => outcome === 'recorded')).toBe(true)
+      expect((await append(records, 'p', many)).every(({ outcome }) => outcome === 'recorded')).toBe(true)
       const [first] = await records.readEntries('p', null, 1_999, 5)
       expect(JSON.stringify(first?.body)).toBe(JSON.stringify(body))
     })
@@ -120,7 +139,7 @@ export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {
 /** The chain worked out anew, by the words of its definition. */
 function chained(entries: readonly Entry[]): readonly string[] {
   let chain = chainStart
-  return entries.map(({ digest, body }) => (chain = digestOfText(`${chain}\n${digest}\n${digestOf(body)}`)))
+  return entries.map(({ digest, body, judged }) => (chain = digestOfText(`${chain}\n${digest}\n${digestOf(body)}${judged === null ? '' : `\n${digestOf(judged)}`}`)))
 }
 
 function entryOf(appended: { readonly outcome: string; readonly entry?: Entry } | undefined): Entry | undefined {

@@ -1,19 +1,27 @@
-import { linkOf, type Appended, type Entry, type NewEntry, type Received } from '../journal.ts'
+import { linkOf, type Appended, type Appending, type Entry, type NewEntry, type Received, type Seen } from '../journal.ts'
 import type { Db, Flavor, Trx } from './flavor.ts'
 import type { EntryRow } from './schema.ts'
 
+interface Posting {
+  readonly project: string
+  readonly entries: readonly NewEntry[]
+  readonly received: Received
+  readonly seen: Seen
+}
+
 /** Appends entries to the journal of a project. Whoever appends at the same time waits; each entry is there once, however often it is sent. */
-export async function appendEntries(db: Db, { among }: Flavor, project: string, entries: readonly NewEntry[], received: Received): Promise<readonly Appended[] | undefined> {
+export async function appendEntries(db: Db, { among }: Flavor, { project, entries, received, seen }: Posting): Promise<Appending> {
   return db.transaction().setIsolationLevel('read committed').execute(async (trx) => {
     const last = await takeTurn(trx, project)
-    if (!last) return undefined
+    if (!last) return { ok: false, reason: 'absent' }
+    if (await hasGrown(trx, project, seen)) return { ok: false, reason: 'grown' }
     const known = await trx.selectFrom('entries').selectAll().where(among('id', entries.map(({ id }) => id))).execute()
     const placed = placeAll(entries, new Map(known.map((row) => [row.id, toEntry(row)])), { project, ...received, ...last })
     const fresh = placed.flatMap((one) => (one.outcome === 'recorded' ? [one.entry] : []))
     for (const some of inParts(fresh)) await trx.insertInto('entries').values(some.map(toRow)).execute()
     const newest = fresh.at(-1)
     if (newest) await trx.updateTable('projects').set({ lastSequence: newest.sequence, lastChain: newest.chain }).where('id', '=', project).execute()
-    return placed
+    return { ok: true, appended: placed }
   })
 }
 
@@ -31,6 +39,14 @@ interface Last {
 /** Touching the row of the project holds back everybody else who appends to it until this transaction ends. */
 async function takeTurn(trx: Trx, project: string): Promise<Last | undefined> {
   return trx.updateTable('projects').set((row) => ({ lastSequence: row.ref('lastSequence') })).where('id', '=', project).returning(['lastSequence', 'lastChain']).executeTakeFirst()
+}
+
+async function hasGrown(trx: Trx, project: string, seen: Seen): Promise<boolean> {
+  for (const [opening, sequence] of seen) {
+    const later = trx.selectFrom('entries').select('sequence').where('project', '=', project).where('opening', '=', opening).where('sequence', '>', sequence)
+    if (await later.limit(1).executeTakeFirst()) return true
+  }
+  return false
 }
 
 type Place = Received & Last & { readonly project: string }
@@ -57,10 +73,10 @@ function inParts<T>(all: readonly T[]): readonly (readonly T[])[] {
 }
 
 function toRow(entry: Entry): EntryRow {
-  return { ...entry, body: JSON.stringify(entry.body) }
+  return { ...entry, body: JSON.stringify(entry.body), judged: entry.judged === null ? null : JSON.stringify(entry.judged) }
 }
 
 function toEntry(row: EntryRow): Entry {
-  return { ...row, body: JSON.parse(row.body) as unknown }
+  return { ...row, body: JSON.parse(row.body) as unknown, judged: row.judged === null ? null : (JSON.parse(row.judged) as unknown) }
 }
 

@@ -31,6 +31,7 @@ export interface EntryRow {
   kind: string
   body: string
   digest: string
+  judged: string | null
   chain: string
   receivedAt: string
   receivedBy: string

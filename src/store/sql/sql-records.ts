@@ -33,7 +33,7 @@ export function sqlRecords(db: Db, flavor: Flavor, watch: AdoptionWatch): Record
     readProject: (id) => readProject(db, id),
     listProjects: (ids, after, first) => listProjects(db, flavor, ids, after, first),
     changeProject: (id, seenVersion, next) => changeProject(db, id, seenVersion, next),
-    appendEntries: (project, entries, received) => appendEntries(db, flavor, project, entries, received),
+    appendEntries: (project, entries, received, seen) => appendEntries(db, flavor, { project, entries, received, seen }),
     readEntries: (project, opening, afterSequence, first) => readEntries(db, project, opening, afterSequence, first),
 
     createToken: (token) => createToken(db, token),
