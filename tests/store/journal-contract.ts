@@ -1,15 +1,9 @@
 import { afterEach, describe, expect, test } from 'vitest'
 import { digestOf, digestOfText } from '../../src/catalog/digest.ts'
-import { brokenLink, chainStart, type Appended, type Entry, type NewEntry, type Project } from '../../src/store/journal.ts'
+import { brokenLink, chainStart, type Appended, type Entry, type NewEntry } from '../../src/store/journal.ts'
 import { openRecords, type RecordsPlace } from '../../src/store/open-records.ts'
 import type { Records } from '../../src/store/records.ts'
-
-export const project = (id: string, change: Partial<Project> = {}): Project => ({
-  id, title: `House ${id}`, jurisdiction: 'us-xa', asOf: '2026-03-01', edition: null, publication: null, version: `sha256:${id}`,
-  createdAt: '2026-03-01T08:00:00.000Z', changedAt: '2026-03-01T08:00:00.000Z', ...change,
-})
-
-export const entry = (id: string, change: Partial<NewEntry> = {}): NewEntry => ({ id, opening: 'w-1', kind: 'observation', body: { fact: 'sill.slope', says: id }, digest: `sha256:${id}`, judged: null, ...change })
+import { entry, project } from './samples.ts'
 
 const received = { receivedAt: '2026-03-02T09:00:00.000Z', receivedBy: 'token-1', posting: 'posting-1' }
 

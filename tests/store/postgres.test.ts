@@ -3,8 +3,9 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import { openRecords } from '../../src/store/open-records.ts'
 import type { Records } from '../../src/store/records.ts'
 import { countCalls, keepsTheContract, later, until } from './contract.ts'
+import { journalLosses, journalOf } from './crash/journal-account.ts'
 import { startPostgres, type PostgresServer } from './postgres-server.ts'
-import { adoptInTurn, adoption, draft } from './samples.ts'
+import { adoptInTurn, adoption, draft, entry, project } from './samples.ts'
 import { keepsTheJournal } from './journal-contract.ts'
 import { isShared } from './shared.ts'
 
@@ -73,6 +74,38 @@ describe('the server', () => {
     await adoptInTurn(adopts, 'third')
     await until(() => calls.count > before, 6_000)
   }, 30_000)
+
+  test('may restart while several post: what was acknowledged is there once, and what failed is sent again', async () => {
+    const databaseUrl = await server.freshDatabase()
+    const stores = [await open(databaseUrl), await open(databaseUrl)]
+    await stores[0]?.createProject(project('p'))
+    const said: string[] = []
+    let [ending, failed] = [false, 0]
+    const postOn = async (records: Records, name: string): Promise<void> => {
+      for (let round = 1; !ending || round < 4;) {
+        const ids = ['a', 'b', 'c'].map((part) => `${name}-${round}-${part}`)
+        const answer = await records.appendEntries('p', ids.map((id) => entry(id)), { receivedAt: '', receivedBy: name, posting: `${name}-${round}` }, new Map()).catch(() => undefined)
+        if (answer?.ok) said.push(`posted ${name}-${round} ${answer.appended.map((one) => ('entry' in one ? `${one.entry.id}=${one.entry.sequence}` : 'taken')).join(' ')}`)
+        else failed += 1
+        if (answer?.ok) round += 1
+        else await later(20)
+      }
+    }
+    const posting = Promise.all(stores.flatMap((records, store) => [1, 2, 3].map((line) => postOn(records, `s${store}-${line}`))))
+    for (let restart = 0; restart < 3; restart += 1) {
+      const before = said.length
+      await until(() => said.length > before + 12, 10_000)
+      await server.stop()
+      await later(100)
+      await server.start()
+    }
+    const before = said.length
+    await until(() => said.length > before + 12, 10_000)
+    ending = true
+    await posting
+    expect(failed).toBeGreaterThan(0)
+    expect(journalLosses(said, await journalOf(stores[0] ?? (await open(databaseUrl))), 0)).toEqual([])
+  }, 90_000)
 
   test('takes a write from one that has lost all its connections', async () => {
     const databaseUrl = await server.freshDatabase()

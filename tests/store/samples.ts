@@ -1,4 +1,5 @@
 import type { Amendment } from '../../src/catalog/amendment.ts'
+import type { NewEntry, Project } from '../../src/store/journal.ts'
 import type { AdoptedAmendment, Draft, KeptEvaluation, Records, Token } from '../../src/store/records.ts'
 
 export const draft = (id: string, change: Partial<Draft> = {}): Draft => ({
@@ -19,6 +20,13 @@ export const token = (id: string, change: Partial<Token> = {}): Token => ({
   id, secretHash: `hash of ${id}`, title: `Token ${id}`, scopes: [{ kind: 'evaluate' }, { kind: 'amend', jurisdiction: 'us-xa' }],
   createdAt: '2026-03-01T08:00:00.000Z', expiresAt: null, revokedAt: null, ...change,
 })
+
+export const project = (id: string, change: Partial<Project> = {}): Project => ({
+  id, title: `House ${id}`, jurisdiction: 'us-xa', asOf: '2026-03-01', edition: null, publication: null, version: `sha256:${id}`,
+  createdAt: '2026-03-01T08:00:00.000Z', changedAt: '2026-03-01T08:00:00.000Z', ...change,
+})
+
+export const entry = (id: string, change: Partial<NewEntry> = {}): NewEntry => ({ id, opening: 'w-1', kind: 'observation', body: { fact: 'sill.slope', says: id }, digest: `sha256:${id}`, judged: null, ...change })
 
 /** Adopts against whatever is the last sequence, as often as somebody else was faster. */
 export async function adoptInTurn(records: Records, name: string, draftId: string | null = null, seen = 0): Promise<AdoptedAmendment> {

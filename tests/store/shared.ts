@@ -3,6 +3,7 @@ import { openRecords, type RecordsPlace } from '../../src/store/open-records.ts'
 import type { Records } from '../../src/store/records.ts'
 import { startChild, type Child } from './child.ts'
 import { countCalls, later, until } from './contract.ts'
+import { journalLosses, journalOf } from './crash/journal-account.ts'
 import { losses, remembered } from './crash/remembered.ts'
 import { adoptInTurn } from './samples.ts'
 
@@ -72,10 +73,36 @@ export function isShared(freshPlace: () => Promise<RecordsPlace>): void {
       expect(losses(said, await remembered(records), crashes)).toEqual([])
     })
   }, 20_000 + crashes * 5_000)
+
+  test(`a journal to which two post at once outlives kill -9 of both, ${crashes} times, and what was in the air is sent again`, async () => {
+    const place = await freshPlace()
+    const said: string[] = []
+    let inTheAir: readonly string[] = []
+    for (let round = 0; round < crashes; round += 1) {
+      const names = [`w${round}x`, `w${round}y`]
+      const recorders = await Promise.all(names.map((name) => started('crash/recorder.ts', place, name, ...inTheAir)))
+      recorders.forEach(begin)
+      await Promise.all(recorders.map((recorder, index) => recorder.line((line) => line.startsWith(`posted ${names[index]}-3 `))))
+      await later(Math.random() * 150)
+      await Promise.all(recorders.map((recorder) => recorder.kill()))
+      said.push(...recorders.flatMap(({ lines }) => lines))
+      inTheAir = recorders.map(({ lines }, index) => `${names[index]}-${lines.filter((line) => line.startsWith(`posted ${names[index]}-`)).length + 1}`)
+    }
+    await using(place, async (records) => {
+      const found = await journalOf(records)
+      process.stdout.write(`${crashes * 2} recorders killed: ${said.filter((line) => line.startsWith('posted ')).length} postings acknowledged, ${found.length} entries on record\n`)
+      expect(found.length).toBeGreaterThanOrEqual(crashes * 2 * 3 * 3)
+      expect(journalLosses(said, found, crashes * 2)).toEqual([])
+    })
+  }, 20_000 + crashes * 8_000)
 }
 
-async function startWriter(place: RecordsPlace, name: string, rounds?: number): Promise<Child> {
-  const writer = startChild('crash/writer.ts', JSON.stringify(place), name, ...(rounds === undefined ? [] : [String(rounds)]))
+function startWriter(place: RecordsPlace, name: string, rounds?: number): Promise<Child> {
+  return started('crash/writer.ts', place, name, ...(rounds === undefined ? [] : [String(rounds)]))
+}
+
+async function started(file: string, place: RecordsPlace, ...given: readonly string[]): Promise<Child> {
+  const writer = startChild(file, JSON.stringify(place), ...given)
   await writer.line((line) => line === 'open')
   return writer
 }

@@ -53,7 +53,9 @@ function poolFor(connectionString: string): Pool {
     // A replica that froze while adopting would hold back every other.
     idle_in_transaction_session_timeout: 10_000,
   })
-  // An idle connection was lost: the pool makes another, and a store that stays away is told by its check.
+  // A connection in use was lost: what it was asked fails by itself, and without a listener the whole process would.
+  pool.on('connect', (client) => { client.on('error', () => undefined) })
+  // An idle one was lost: the pool makes another, and a store that stays away is told by its check.
   return pool.on('error', () => undefined)
 }
 
