@@ -5,6 +5,7 @@ import underPressure from '@fastify/under-pressure'
 import Fastify, { type FastifyInstance, type FastifyServerOptions } from 'fastify'
 import { identifyCallers, type ServiceDependencies } from './api/caller.ts'
 import { handleError, notFoundHandler } from './api/faults.ts'
+import { noDocuments, type Documents } from './api/graphql/documents.ts'
 import { graphql } from './api/graphql/index.ts'
 import { pages } from './api/pages.ts'
 import { watchMethods } from './api/rest/allowed-methods.ts'
@@ -24,6 +25,10 @@ export interface AppOptions {
   readonly deps: ServiceDependencies
   readonly publicUrl: string
   readonly explorerDir?: string | undefined
+  /** GraphQL documents that callers may name. */
+  readonly documents?: Documents
+  /** By how many milliseconds the event loop may lag before callers are told to come again; 0 for any. */
+  readonly mostLag?: number
   readonly logger?: FastifyServerOptions['logger']
 }
 
@@ -35,7 +40,7 @@ const longestParameter = 500
 const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
 /** Builds the service. Never listens and never reads the environment. */
-export async function buildApp({ deps, publicUrl, explorerDir, logger = false }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({ deps, publicUrl, explorerDir, documents = noDocuments, mostLag = 1_000, logger = false }: AppOptions): Promise<FastifyInstance> {
   const app = Fastify({
     logger,
     bodyLimit: largestBody,
@@ -51,7 +56,7 @@ export async function buildApp({ deps, publicUrl, explorerDir, logger = false }:
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
   for (const schema of namedSchemas()) app.addSchema(schema)
   await app.register(helmet, { contentSecurityPolicy: { directives: policy } })
-  await app.register(underPressure, { maxEventLoopDelay: 1_000, retryAfter: 10 })
+  await app.register(underPressure, { maxEventLoopDelay: mostLag, retryAfter: 10 })
   await app.register(swagger, documentOptions(publicUrl))
   await app.register(swaggerUi, {
     routePrefix: '/reference',
@@ -62,7 +67,7 @@ export async function buildApp({ deps, publicUrl, explorerDir, logger = false }:
   await app.register(async (doors) => {
     identifyCallers(doors)
     await doors.register(rest, { prefix: '/v1' })
-    await doors.register(graphql)
+    await doors.register(graphql, { documents })
   })
   await app.register(pages, { explorerDir })
   return app

@@ -61,7 +61,7 @@ describe('the image', () => {
   })
 
   test('asks for its health at an address that the service has', async () => {
-    const app = await buildApp({ deps: await serviceOf({ catalog: await realCatalog(), now: () => new Date(), newId: () => 'id' }), publicUrl: 'http://127.0.0.1:8080' })
+    const app = await buildApp({ deps: await serviceOf({ catalog: await realCatalog(), now: () => new Date(), newId: () => 'id' }), publicUrl: 'http://127.0.0.1:8080', mostLag: 0 })
     const url = /PORT\}(\/\w+)`/.exec(healthScript())?.[1] ?? ''
     expect(app.hasRoute({ method: 'GET', url })).toBe(true)
     await app.close()

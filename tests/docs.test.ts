@@ -29,7 +29,7 @@ describe.each(pages)('$name', ({ text }) => {
 })
 
 describe('the calls of the README', async () => {
-  const app = await buildApp({ deps: await serviceOf({ catalog: await realCatalog(), now: () => new Date(), newId: () => 'id' }), publicUrl: 'http://127.0.0.1:8080' })
+  const app = await buildApp({ deps: await serviceOf({ catalog: await realCatalog(), now: () => new Date(), newId: () => 'id' }), publicUrl: 'http://127.0.0.1:8080', mostLag: 0 })
   afterAll(() => app.close())
   const calls = curlsIn(readme.text)
 

@@ -26,6 +26,7 @@ export const problemTypes = {
   catalogGone: { status: 409, title: 'The catalog of that time is not here', mend: 'Evaluate by a release that is here, or by the current catalog.' },
   malformed: { status: 400, title: 'The request cannot be read', mend: 'Send well-formed JSON.' },
   methodNotAllowed: { status: 405, title: 'The method is not supported here', mend: 'The Allow header names the methods that are.' },
+  notAcceptable: { status: 406, title: 'No media type that the caller accepts', mend: 'Leave out the Accept header, or name a type that is answered.' },
   unsupportedMediaType: { status: 415, title: 'The media type is not supported', mend: 'Send application/json.' },
   tooLarge: { status: 413, title: 'The request is too large', mend: 'Send one opening at a time.' },
   unavailable: { status: 503, title: 'The service is busy or stopping', mend: 'Try again after a moment.' },

@@ -61,6 +61,7 @@ const analysis = z
 
 export const analyzeDrivingRain = defineOperation({
   name: 'analyzeDrivingRain',
+  cost: { units: 100 },
   summary: 'Read driving rain out of an hourly weather file',
   description: 'Driving rain on walls by direction, by year and by spell. Nothing is computed from a file whose rain is missing or mis-scaled; the answer says why. The file is not kept.',
   input: z

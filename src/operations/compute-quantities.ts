@@ -56,6 +56,7 @@ type Request = z.output<typeof unread>
 
 export const computeQuantities: Operation<typeof input, typeof computation> = {
   name: 'computeQuantities',
+  cost: { units: 3 },
   summary: 'Compute single quantities',
   description: 'Sizes a lintel or counts weeps without a whole wall: whatever is given is used, the rest is computed, and what is missing is named. Nothing is kept. Without a place no rule is in force, and its limit is missing unless given.',
   input,

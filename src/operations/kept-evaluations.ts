@@ -39,6 +39,7 @@ const reproduction = z
 
 export const reproduceEvaluation = defineRecordOperation({
   name: 'reproduceEvaluation',
+  cost: { units: 6 },
   summary: 'Reproduce a kept evaluation',
   description: 'Computes a kept evaluation again from the catalog of that time: identical, or the exact difference.',
   input,

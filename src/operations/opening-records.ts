@@ -34,6 +34,7 @@ const which = { project: projectId, opening: openingId }
 
 export const readOpeningRecord = defineRecordOperation({
   name: 'readOpeningRecord',
+  cost: { units: 20 },
   summary: 'Read the record of an opening',
   description: 'What was drawn, what was seen and by whom, where the two differ, where two readings contradict each other, and how every miss stands.',
   input: z.strictObject(which),
@@ -67,6 +68,7 @@ export const readOpeningRecord = defineRecordOperation({
 
 export const evaluateRecordedOpening = defineRecordOperation({
   name: 'evaluateRecordedOpening',
+  cost: { units: 6 },
   summary: 'Evaluate an opening by its record',
   description: 'As it was drawn, as it was seen, or as it was seen with the drawing where nobody has looked yet.',
   input: z.strictObject({ ...which, basis: z.enum(bases).meta({ description: 'By which reading of the record.' }) }),

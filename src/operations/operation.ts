@@ -38,11 +38,19 @@ export interface Failure {
 
 export type Answer<T> = { readonly ok: true; readonly value: T } | Failure
 
+/** What an operation costs, in units of one small read: so much, or so much for each member of a list that is sent. */
+export interface Cost {
+  readonly units: number
+  readonly each?: string
+}
+
 /** One thing the service does. Both doors, REST and GraphQL, take their types and their validation from it. */
 export interface Operation<I extends z.ZodObject = z.ZodObject, O extends z.ZodType = z.ZodType> {
   readonly name: string
   readonly summary: string
   readonly description: string
+  /** One unit when left out. */
+  readonly cost?: Cost
   readonly input: I
   readonly output: O
   readonly run: (deps: Dependencies, raw: unknown) => Answer<z.output<O>>
@@ -58,6 +66,12 @@ export type AnyOperation = Operation | RecordOperation
 
 interface RecordDefinition<I extends z.ZodObject, O extends z.ZodType> extends Omit<RecordOperation<I, O>, 'run'> {
   readonly answer: (deps: RecordDependencies, input: z.output<I>) => Promise<Answer<z.output<O>>>
+}
+
+/** The units that a request is charged, whether or not its input will be refused. */
+export function unitsOf({ cost = { units: 1 } }: AnyOperation, raw: unknown): number {
+  const list: unknown = cost.each === undefined || typeof raw !== 'object' || raw === null ? undefined : (raw as Readonly<Record<string, unknown>>)[cost.each]
+  return cost.units * Math.max(1, Array.isArray(list) ? list.length : 1)
 }
 
 /** Pins the catalog at the start, so that an adoption in the middle does not change what is being answered. */

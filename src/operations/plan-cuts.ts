@@ -27,6 +27,7 @@ const cutListAnswer = z.strictObject({ plan: cutListView.nullable(), tooLong: z.
 
 export const planCuts = defineOperation({
   name: 'planCuts',
+  cost: { units: 20 },
   summary: 'Plan how pieces are cut from stock',
   description: 'The cutting list that buys the least stock. Where that is not proven the bound says how far from it the list can be at most.',
   input,

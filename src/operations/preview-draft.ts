@@ -18,6 +18,7 @@ const portion = 100
 
 export const previewDraft = defineRecordOperation({
   name: 'previewAmendmentDraft',
+  cost: { units: 100 },
   summary: 'Preview a draft',
   description: 'What the draft would change: which rules on which dates, and which reference openings and kept evaluations of the jurisdiction would come out otherwise. Changes nothing.',
   input: z.strictObject({

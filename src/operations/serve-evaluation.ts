@@ -15,6 +15,7 @@ const withKeep = withRelease.extend(keep).meta({ id: 'EvaluationRequest' })
 /** An evaluation by the active catalog or by a past release. */
 export const serveEvaluation: RecordOperation<typeof withRelease, typeof evaluation> = {
   name: 'evaluateOpening',
+  cost: { units: 5 },
   summary: evaluateOpening.summary,
   description: evaluateOpening.description,
   input: withRelease,
@@ -28,6 +29,7 @@ export const serveEvaluation: RecordOperation<typeof withRelease, typeof evaluat
 /** The same, kept when the request says so. */
 export const keepEvaluation: RecordOperation<typeof withKeep, typeof evaluation> = {
   name: 'evaluateOpening',
+  cost: { units: 6 },
   summary: evaluateOpening.summary,
   description: 'Applies the rules of a place and date to an opening, and computes what the crew needs to build it. Nothing is kept unless asked.',
   input: withKeep,

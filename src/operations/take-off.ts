@@ -58,6 +58,7 @@ const takeOffView = z
 
 export const takeOff: Operation<typeof input, typeof takeOffView> = {
   name: 'takeOff',
+  cost: { units: 5, each: 'openings' },
   summary: 'Take off a whole opening schedule',
   description: 'Lintels, flashing with its cutting lists, weeps, ties, brick and sealant of some openings together. What is not known is listed as a gap, never counted as nought.',
   input,

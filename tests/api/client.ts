@@ -2,6 +2,7 @@ import type { FastifyInstance, FastifyServerOptions } from 'fastify'
 import supertest from 'supertest'
 import { afterAll } from 'vitest'
 import { buildApp } from '../../src/app.ts'
+import type { Documents } from '../../src/api/graphql/documents.ts'
 import type { Dependencies } from '../../src/operations/operation.ts'
 import { realCatalog } from '../catalog/real-catalog.ts'
 import { serviceOf } from './service.ts'
@@ -18,6 +19,8 @@ export async function dependencies(): Promise<Dependencies> {
 
 interface Options {
   readonly deps?: Dependencies
+  readonly documents?: Documents
+  readonly mostLag?: number
   readonly explorerDir?: string
   readonly logger?: FastifyServerOptions['logger']
 }
@@ -29,16 +32,16 @@ export interface Client {
   readonly graphql: (query: string, variables?: object) => supertest.Test
 }
 
-/** A caller of a service of its own, which ends with the test file. To be called while the file is collected. */
+/** A caller of a service of its own, which answers however slow the machine is, and which ends with the test file. To be called while the file is collected. */
 export async function client({ deps, ...options }: Options = {}): Promise<Client> {
   const used = deps ?? (await dependencies())
   const service = await serviceOf(used)
-  const app = await buildApp({ deps: service, publicUrl, ...options })
+  const app = await buildApp({ deps: service, publicUrl, mostLag: 0, ...options })
   await app.ready()
   afterAll(async () => {
     await app.close()
     await service.records.close()
   })
   const http = supertest(app.server)
-  return { app, deps: used, http, graphql: (query, variables) => http.post('/graphql').send({ query, variables }) }
+  return { app, deps: used, http, graphql: (query, variables) => http.post('/graphql').set('accept', 'application/graphql-response+json').send({ query, variables }) }
 }

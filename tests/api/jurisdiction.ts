@@ -19,7 +19,7 @@ export async function jurisdictionService() {
   let made = 0
   const next = () => `id-${String(++made).padStart(6, '0')}`
   const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: async () => undefined }
-  const app = await buildApp({ deps, publicUrl })
+  const app = await buildApp({ deps, publicUrl, mostLag: 0 })
   await app.ready()
   afterAll(async () => {
     await app.close()

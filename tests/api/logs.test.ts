@@ -38,9 +38,9 @@ describe('what callers send is not logged', () => {
     ['one that is refused', () => http.post('/v1/evaluations').send({ ...evaluation, opening: { ...evaluation.opening, [mark]: mark } }), 422],
     ['a body that cannot be read', () => http.post('/v1/evaluations').set('content-type', 'application/json').send(`{"${mark}`), 400],
     ['a query', () => http.post('/graphql').send(graphql), 200],
-    ['a query whose variables are refused', () => http.post('/graphql').send({ ...graphql, variables: { o: { ...evaluation.opening, reference: { [mark]: mark } } } }), 400],
+    ['a query whose variables are refused', () => http.post('/graphql').send({ ...graphql, variables: { o: { ...evaluation.opening, reference: { [mark]: mark } } } }), 200],
     ['a query whose operation is refused', () => http.post('/graphql').send({ ...graphql, variables: { o: { ...evaluation.opening, head: { support: { section: mark } } } } }), 200],
-    ['a query that cannot be read', () => http.post('/graphql').send({ query: `{ ${mark} ` }), 400],
+    ['a query that cannot be read', () => http.post('/graphql').send({ query: `{ ${mark} ` }), 200],
     ['headers', () => http.get('/livez').set('authorization', mark).set('cookie', mark), 200],
   ])('%s', async (_, ask, status) => {
     log.clear()

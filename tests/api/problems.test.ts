@@ -27,6 +27,7 @@ const requests: Readonly<Record<Exclude<ProblemCode, ElsewhereCode>, () => Promi
   notFound: () => http.get('/v1/rules/none'),
   malformed: () => http.post('/v1/evaluations').set('content-type', 'application/json').send('{'),
   methodNotAllowed: () => http.delete('/v1/rules'),
+  notAcceptable: () => http.post('/graphql').set('accept', 'text/csv').send({ query: '{ __typename }' }),
   unsupportedMediaType: () => http.post('/v1/evaluations').type('text/plain').send('one window'),
   tooLarge: () => http.post('/v1/evaluations').send({ opening: 'x'.repeat(1_100_000) }),
   internal: () => broken.http.get('/v1/facts'),

@@ -38,7 +38,7 @@ test('a service that cannot keep up says so, lives on, and takes its time again'
   await http.get('/v1/hold-points').expect(200)
 })
 
-const saturated = await client()
+const saturated = await client({ mostLag: 1_000 })
 
 /** Keeps the event loop from turning, again and again, as endless work would. */
 async function busy() {

@@ -1,30 +1,33 @@
 import type { FastifyPluginAsync } from 'fastify'
 import mercurius from 'mercurius'
-import { depsOf } from '../caller.ts'
 import { topFieldsRule } from './bounds.ts'
-import { formatErrors, handleRefusal } from './faults.ts'
-import type { Context } from './schema.ts'
-import { buildGraphqlSchema } from './schema.ts'
+import { costOf, mostUnits, tooCostly } from './cost.ts'
+import type { Documents } from './documents.ts'
+import { formatErrors } from './faults.ts'
+import { graphqlRoute } from './route.ts'
+import { buildGraphqlSchema, type Context } from './schema.ts'
+
+/** As often is a query answered before it is compiled. */
+const answersBeforeCompiling = 3
 
 /**
- * The GraphQL door at /graphql. Depth is bounded to what introspection needs; the schema has no circle,
- * and what else a query may cost is bounded by the fields at the top and the page sizes of the operations.
+ * The GraphQL door at /graphql. Depth is bounded to what introspection needs and the schema has no circle; what else a query
+ * may cost is worked out before it is executed.
  */
-export const graphql: FastifyPluginAsync = async (app) => {
+export const graphql: FastifyPluginAsync<{ readonly documents: Documents }> = async (app, { documents }) => {
   await app.register(mercurius, {
     schema: buildGraphqlSchema(),
-    context: (request): Context => ({ deps: depsOf(request) }),
+    routes: false,
     graphiql: false,
     queryDepth: 16,
-    allowBatchedQueries: false,
+    jit: answersBeforeCompiling,
     validationRules: [topFieldsRule],
     errorFormatter: formatErrors,
-    errorHandler: handleRefusal,
   })
-  app.graphql.addHook('preParsing', async (_, source) => refuseJson(source))
-}
-
-/** A query that is no GraphQL would be taken for a parsed one, if it is JSON, and fail in the middle. */
-function refuseJson(source: string): void {
-  if (/^\s*(?:[\d"[-]|(?:true|false|null)\s*$|\{\s*["}])/.test(source)) throw Object.assign(new Error('"query" must be a GraphQL document.'), { statusCode: 400 })
+  app.graphql.addHook('preExecution', async (schema, document, context, variables) => {
+    const { operationName } = context as unknown as Context
+    const cost = costOf(schema, document, { variables: variables as Record<string, unknown>, operationName })
+    if (cost > mostUnits) throw tooCostly(cost)
+  })
+  await app.register(graphqlRoute, { documents })
 }

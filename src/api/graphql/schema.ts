@@ -3,11 +3,14 @@ import { operations } from '../../operations/index.ts'
 import type { AnyOperation, RecordDependencies } from '../../operations/operation.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
 import { asSent } from './as-sent.ts'
+import { costOfField } from './cost.ts'
 import { TypesFromSchemas } from './types.ts'
 
 /** What a resolver is given beside its arguments. */
 export interface Context {
   readonly deps: RecordDependencies
+  /** Which operation of the document is meant. */
+  readonly operationName: string | undefined
 }
 
 /** The field under which each operation that changes nothing stands. */
@@ -71,6 +74,7 @@ function fieldOf(operation: AnyOperation, name: string, types: TypesFromSchemas)
   return {
     type: getNullableType(types.output(operation.output, name)),
     description: operation.description,
+    extensions: { complexity: costOfField(operation) },
     args: Object.fromEntries(members.map(([key, schema]) => [key, types.inputField(schema as never, name.charAt(0).toUpperCase() + name.slice(1), key)])),
     resolve: async (_, args, { deps }) => {
       const answered = await operation.run(deps, asSent(operation.input, args))
