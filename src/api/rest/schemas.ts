@@ -18,16 +18,18 @@ interface Placement {
   /** The body: the whole input, or a text in one of some media types. */
   readonly body?: 'input' | readonly string[]
   readonly status?: number
+  /** Media types with their schemas, of an answer that is a file. */
+  readonly content?: Readonly<Record<string, { readonly schema: JsonSchema }>>
   /** Whether it needs a token. */
   readonly guarded?: boolean
 }
 
 /** The documentation of a route, taken from the operation behind it. */
-export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, guarded = false }: Placement = {}) {
+export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, content, guarded = false }: Placement = {}) {
   const members = Object.entries(operation.input.shape)
   const inPath = members.filter(([name]) => path.includes(name))
   const inQuery = body === 'input' ? [] : members.filter(([name]) => !path.includes(name) && !elsewhere.includes(name))
-  const answered = { description: 'What was asked for.', content: { 'application/json': { schema: referenceTo(operation.output) } } }
+  const answered = { description: 'What was asked for.', content: content ?? { 'application/json': { schema: referenceTo(operation.output) } } }
   return {
     operationId: operation.name,
     summary: operation.summary,
