@@ -22,7 +22,7 @@ export function ruleOf(building: ExportedBuilding, { rule, limit, chain }: Resol
     helpUri: ruleAddress(building, rule.rule),
     defaultConfiguration: { level: levels[rule.force] },
     properties: {
-      tags: [rule.force, rule.part, rule.topic, rule.holdPoint],
+      tags: [...new Set([rule.force, rule.part, rule.topic, rule.holdPoint])],
       force: rule.force, part: rule.part, holdPoint: rule.holdPoint, evidence: limit.evidence, lastReviewed: limit.lastReviewed, revision: rule.revision, source: sourceText(chain),
     },
   }

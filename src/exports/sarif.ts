@@ -22,10 +22,10 @@ export function sarifOf(building: ExportedBuilding): object {
     runs: [{
       tool: {
         driver: {
-          name: 'Wythe', version: method, informationUri: `${publicUrl}/reference`,
+          name: 'Wythe', version: method.replace(/^.*\//, ''), informationUri: `${publicUrl}/reference`,
           shortDescription: { text: 'Checks window, door and vent openings in anchored brick veneer.' },
           rules: rules.map((resolved) => ruleOf(building, resolved)),
-          properties: { catalogRelease: catalog.release, catalogDigest: catalog.digest },
+          properties: { method, catalogRelease: catalog.release, catalogDigest: catalog.digest },
         },
       },
       automationDetails: {

@@ -14,7 +14,7 @@ export function titleOf({ at, finding, member }: Judged): string {
 /** What was found out, with both figures, as one or two sentences. */
 export function outcomeText(judged: Judged): string {
   const { outcome, finding } = judged
-  if (outcome === 'notApplicable') return `Does not apply: ${finding.decidedBy.map(factTitle).join('; ') || 'ruled out by what is known'}.`
+  if (outcome === 'notApplicable') return `Does not apply, as told by: ${finding.decidedBy.map(factTitle).join('; ') || 'ruled out by what is known'}.`
   if (outcome === 'notDetermined') return `Not determined (${finding.reason ?? 'missing'}); required ${finding.required.text}. ${finding.nextStep ?? 'Find out what is missing.'}`
   return `${outcome === 'pass' ? 'Met' : 'Not met'}: ${figures(judged)}.`
 }
