@@ -1,10 +1,8 @@
-/** Half a character, which no encoding can carry. */
-const halfCharacters = /\p{Surrogate}/gu
 const replacement = '�'
 
 /** Text in one line without a blank at either end; a dash where nothing is left of it. */
 export function line(text: string): string {
-  const plain = text.replaceAll(halfCharacters, replacement).replaceAll(/[\s\p{Cc}]+/gu, ' ').trim()
+  const plain = text.replaceAll(/[\s\p{Cc}]+/gu, ' ').trim()
   return plain === '' ? '–' : plain
 }
 
@@ -15,11 +13,12 @@ export function xmlCharacters(text: string): string {
   return text.replaceAll(notInXml, replacement)
 }
 
-const earliest = '1900'
+/** OSCAL knows no other years. */
+const [earliest, latest] = ['1900', '3000']
 
 /** An instant in UTC. A clock that was never set is passed over for the time of arrival. */
 export function instant(at: string, receivedAt: string): string {
   const read = Date.parse(at)
   const utc = Number.isNaN(read) ? receivedAt : new Date(read).toISOString()
-  return utc >= earliest ? utc : receivedAt
+  return utc >= earliest && utc < latest ? utc : receivedAt
 }
