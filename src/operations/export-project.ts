@@ -15,15 +15,15 @@ type Format = (typeof formats)[number]
 interface Written {
   readonly mediaType: string
   readonly extension: string
-  readonly encoding: 'text' | 'base64'
+  readonly inBase64: boolean
   readonly scope: ExportScope
   readonly write: (building: ExportedBuilding) => string
 }
 
 const written: Readonly<Record<Format, Written>> = {
-  sarif: { mediaType: 'application/sarif+json', extension: 'sarif', encoding: 'text', scope: 'all', write: (building) => JSON.stringify(sarifOf(building)) },
-  oscal: { mediaType: 'application/json', extension: 'oscal.json', encoding: 'text', scope: 'all', write: (building) => JSON.stringify(oscalOf(building)) },
-  bcf: { mediaType: 'application/zip', extension: 'bcf', encoding: 'base64', scope: 'misses', write: (building) => Buffer.from(bcfOf(building)).toString('base64') },
+  sarif: { mediaType: 'application/sarif+json', extension: 'sarif', inBase64: false, scope: 'all', write: (building) => JSON.stringify(sarifOf(building)) },
+  oscal: { mediaType: 'application/json', extension: 'oscal.json', inBase64: false, scope: 'all', write: (building) => JSON.stringify(oscalOf(building)) },
+  bcf: { mediaType: 'application/zip', extension: 'bcf', inBase64: true, scope: 'misses', write: (building) => Buffer.from(bcfOf(building)).toString('base64') },
 }
 
 const output = z
@@ -31,7 +31,7 @@ const output = z
     project: text,
     mediaType: text,
     fileName: text,
-    encoding: z.enum(['text', 'base64']).meta({ id: 'ExportEncoding', description: 'Whether `content` is the document itself, or its bytes in Base64.' }),
+    inBase64: z.boolean().meta({ description: 'Whether `content` is the bytes of the document in Base64, and not the document itself.' }),
     content: text,
   })
   .meta({ id: 'ProjectExport' })
@@ -43,17 +43,17 @@ export const exportProject = defineRecordOperation({
   description: 'The findings of every opening, as seen, and as drawn where nobody has looked yet, in an open format: SARIF 2.1.0 for viewers of results, OSCAL 1.1.2 assessment results for systems of record, BCF 3.0 topics for building-model software. Ids are the same each time, so that a receiver can tell what it has already.',
   input: z.strictObject({
     project: projectId,
-    format: z.enum(formats).meta({ id: 'ExportFormat', description: 'sarif: one run with a result for each rule at each place. oscal: assessment results with observations, findings and risks. bcf: a zip with one topic for each miss.' }),
-    findings: z.enum(exportScopes).nullish().meta({ id: 'ExportScope', description: 'misses: what is not met. open: that, and what is not determined. all: every finding. All for sarif and oscal, misses for bcf when left out; a bcf never has topics for what is met.' }),
+    format: z.enum(formats).meta({ description: 'sarif: one run with a result for each rule at each place. oscal: assessment results with observations, findings and risks. bcf: a zip with one topic for each miss.' }),
+    findings: z.enum(exportScopes).nullish().meta({ description: 'misses: what is not met. open: that, and what is not determined. all: every finding. All for sarif and oscal, misses for bcf when left out; a bcf never has topics for what is met.' }),
     startsWith: text.max(100).nullish().meta({ description: 'Only openings whose id starts so: a story, an elevation.' }),
   }),
   output,
   answer: async (deps, { project: id, format, findings, startsWith }) => {
     const project = await projectFor(deps, id)
     if (!project.ok) return project
-    const { mediaType, extension, encoding, scope, write } = written[format]
+    const { mediaType, extension, inBase64, scope, write } = written[format]
     const building = await exportedBuilding(deps, project.value, { scope: findings ?? scope, startsWith: startsWith ?? '' })
     if (!building.ok) return building
-    return { ok: true, value: { project: id, mediaType, fileName: `${id}.${extension}`, encoding, content: write(building.value) } }
+    return { ok: true, value: { project: id, mediaType, fileName: `${id}.${extension}`, inBase64, content: write(building.value) } }
   },
 })

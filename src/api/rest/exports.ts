@@ -20,8 +20,8 @@ export const exports: FastifyPluginAsync = async (app) => {
 }
 
 function contentOf(value: unknown): Content {
-  const { mediaType, encoding, content: body } = value as ProjectExport
-  return { type: mediaType, body: encoding === 'base64' ? Buffer.from(body, 'base64') : body }
+  const { mediaType, inBase64, content: body } = value as ProjectExport
+  return { type: mediaType, body: inBase64 ? Buffer.from(body, 'base64') : body }
 }
 
 function attachmentOf(value: unknown): Readonly<Record<string, string>> {

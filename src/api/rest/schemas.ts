@@ -4,10 +4,13 @@ import { problemDocument } from '../problem-document.ts'
 
 type JsonSchema = Record<string, unknown>
 
+/** Answers that go out as a file over REST, so that only GraphQL has them as an object. */
+const files: readonly string[] = ['ProjectExport']
+
 /** The named schemas of the contract, as JSON Schema 2020-12, each once, by name, whatever order the modules came in. */
 export function namedSchemas(): readonly (JsonSchema & { $id: string })[] {
   const { schemas } = z.toJSONSchema(z.globalRegistry, { uri: (id) => `${id}#`, io: 'input', unrepresentable: 'any', override: ({ jsonSchema }) => plain(jsonSchema) })
-  return Object.entries(schemas).toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([id, schema]) => ({ ...(besideReferences(withoutDialect(schema as JsonSchema)) as JsonSchema), $id: id }))
+  return Object.entries(schemas).filter(([id]) => !files.includes(id)).toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([id, schema]) => ({ ...(besideReferences(withoutDialect(schema as JsonSchema)) as JsonSchema), $id: id }))
 }
 
 interface Placement {
