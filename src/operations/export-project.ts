@@ -3,7 +3,7 @@ import { bcfOf } from '../exports/bcf.ts'
 import { exportScopes, type ExportedBuilding, type ExportScope } from '../exports/exported-building.ts'
 import { oscalOf } from '../exports/oscal.ts'
 import { sarifOf } from '../exports/sarif.ts'
-import { exportedBuilding } from './exported-building.ts'
+import { exportedBuilding, mostOpenings } from './exported-building.ts'
 import { defineRecordOperation } from './operation.ts'
 import { projectFor, projectId } from './projects.ts'
 
@@ -45,7 +45,7 @@ export const exportProject = defineRecordOperation({
     project: projectId,
     format: z.enum(formats).meta({ description: 'sarif: one run with a result for each rule at each place. oscal: assessment results with observations, findings and risks. bcf: a zip with one topic for each miss.' }),
     findings: z.enum(exportScopes).nullish().meta({ description: 'misses: what is not met. open: that, and what is not determined. all: every finding. All for sarif and oscal, misses for bcf when left out; a bcf never has topics for what is met.' }),
-    startsWith: text.max(100).nullish().meta({ description: 'Only openings whose id starts so: a story, an elevation.' }),
+    startsWith: text.max(100).nullish().meta({ description: `Only openings whose id starts so: a story, an elevation. At most ${mostOpenings} openings go into one document.` }),
   }),
   output,
   answer: async (deps, { project: id, format, findings, startsWith }) => {

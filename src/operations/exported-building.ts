@@ -10,7 +10,7 @@ import { failure, type Answer, type RecordDependencies } from './operation.ts'
 import { resolvePlace } from './place.ts'
 
 /** As many openings go into one document. */
-const mostOpenings = 500
+export const mostOpenings = 200
 const atATime = 1_000
 
 export interface Asked {
