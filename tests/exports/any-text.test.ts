@@ -55,7 +55,7 @@ describe('whatever people write', () => {
 
   test('BCF stays well-formed and as the standard asks', async () => {
     await fc.assert(fc.asyncProperty(said, async (words) => { expect(await bcfFaults(filesIn(bcfOf(buildingOf(words))))).toEqual([]) }), { numRuns: 25 })
-  })
+  }, 120_000)
 })
 
 test('a line has no blank at its ends and is never empty', () => {
