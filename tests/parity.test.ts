@@ -105,7 +105,7 @@ describe('quantities', () => {
 /** An example in the contract shows a caller what an id looks like; nothing is decided by it. */
 const withoutExamples = (source: string) => source.replace(/examples: \[[^\]]*\]/g, 'examples: []')
 
-test.each(['units', 'opening', 'catalog', 'evaluation', 'store', 'operations', 'api'])('%s names no rule and no quantity', (folder) => {
+test.each(['units', 'opening', 'catalog', 'evaluation', 'exports', 'store', 'operations', 'api'])('%s names no rule and no quantity', (folder) => {
   const ids = new Set([...catalog.rules.keys(), ...quantityIds])
   const named = [...readTexts(`src/${folder}`, '.ts')].flatMap(([path, source]) => textsIn(withoutExamples(source)).filter(({ text }) => ids.has(text)).map(({ text }) => `${path}: ${text}`))
   expect(named).toEqual([])

@@ -4,8 +4,8 @@ import { anonymous, type Caller } from '../operations/caller.ts'
 import type { RecordDependencies } from '../operations/operation.ts'
 import { sendProblem } from './send-problem.ts'
 
-/** What the service is given once; the caller and the catalog of the moment are added for each request. */
-export type ServiceDependencies = Omit<RecordDependencies, 'caller' | 'catalog'>
+/** What the service is given once; the caller and the catalog of the moment are added for each request, and the address of the service by the application. */
+export type ServiceDependencies = Omit<RecordDependencies, 'caller' | 'catalog' | 'publicUrl'>
 
 declare module 'fastify' {
   interface FastifyRequest {
@@ -24,8 +24,8 @@ export function identifyCallers(app: FastifyInstance): void {
   })
 }
 
-export function depsOf({ server: { deps }, caller }: FastifyRequest): RecordDependencies {
-  return { ...deps, caller, catalog: deps.active.state.catalog }
+export function depsOf({ server: { deps, publicUrl }, caller }: FastifyRequest): RecordDependencies {
+  return { ...deps, publicUrl, caller, catalog: deps.active.state.catalog }
 }
 
 async function callerOf(authorization: string, { records, now }: ServiceDependencies): Promise<Caller | undefined> {

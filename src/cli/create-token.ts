@@ -13,10 +13,11 @@ export interface TokenOptions {
 
 /** Makes a token in the store that the environment names, as whoever runs the service may. Its secret is printed this once. */
 export async function createTokenInStore(options: TokenOptions): Promise<CommandResult> {
-  const { deps, close } = await openService(readConfig(process.env), { error: (detail, message) => process.stderr.write(`${message}: ${JSON.stringify(detail)}\n`) })
+  const config = readConfig(process.env)
+  const { deps, close } = await openService(config, { error: (detail, message) => process.stderr.write(`${message}: ${JSON.stringify(detail)}\n`) })
   try {
     const caller = { token: 'command line', scopes: [{ kind: 'administer' } as const] }
-    const answer = await createToken.run({ ...deps, caller, catalog: deps.active.state.catalog }, { ...options, amend: [...options.amend] })
+    const answer = await createToken.run({ ...deps, publicUrl: config.publicUrl, caller, catalog: deps.active.state.catalog }, { ...options, amend: [...options.amend] })
     return answer.ok ? { text: `${answer.value.secret}\n`, exitCode: 0 } : { text: failureText(answer), exitCode: 2 }
   } finally {
     await close()

@@ -2,6 +2,7 @@ import { analyzeDrivingRain } from './analyze-driving-rain.ts'
 import { adoptDraft } from './adopt-draft.ts'
 import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './amendment-drafts.ts'
 import { listAmendments, readAmendment } from './amendments.ts'
+import { exportProject } from './export-project.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
 import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
@@ -26,6 +27,6 @@ export const operations = {
   listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases,
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
-  createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal,
+  createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, exportProject,
   createToken, listTokens, revokeToken,
 } as const

@@ -123,7 +123,7 @@ async function openingFor(deps: RecordDependencies, id: string, opening: string)
 const mostLooks = 100
 
 /** One look for each posting, with everything that had arrived by then. */
-async function looksOf(deps: RecordDependencies, project: Project, opening: string, entries: readonly Entry[]): Promise<readonly Look[]> {
+export async function looksOf(deps: RecordDependencies, project: Project, opening: string, entries: readonly Entry[]): Promise<readonly Look[]> {
   const postings = [...new Set(entries.map(({ posting }) => posting))].slice(-mostLooks)
   const looks: Look[] = []
   for (const posting of postings) {

@@ -21,6 +21,8 @@ export interface RecordDependencies extends Dependencies {
   readonly caller: Caller
   /** Makes a secret that cannot be guessed. */
   readonly newSecret: () => string
+  /** Where the service is reached from outside, without a slash at the end. */
+  readonly publicUrl: string
   /** Lets other requests have their turn in long work. */
   readonly giveWay: () => Promise<void>
 }

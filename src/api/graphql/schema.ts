@@ -42,6 +42,7 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   openingRecord: operations.readOpeningRecord,
   recordedEvaluation: operations.evaluateRecordedOpening,
   journal: operations.readJournal,
+  projectExport: operations.exportProject,
   releases: operations.listReleases,
   tokens: operations.listTokens,
 }

@@ -5,12 +5,20 @@ import { depsOf } from '../caller.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
 import { sendProblem } from '../send-problem.ts'
 
+/** A file that goes out as it is. */
+export interface Content {
+  readonly type: string
+  readonly body: string | Buffer
+}
+
 /** What a route adds to the plain exchange of input and value. */
 export interface Exchange {
   /** The status of a value that was made; 200 when left out. */
   readonly status?: number
   /** The input, where it is not just the body, or the query and the path. */
   readonly input?: unknown
+  /** What goes out instead of the value as JSON. */
+  readonly content?: (value: unknown) => Content
   /** Headers that go with the value. */
   readonly headers?: (value: unknown) => Readonly<Record<string, string>>
 }
@@ -21,7 +29,8 @@ export async function answer(operation: AnyOperation, request: FastifyRequest, r
   if (twice.length > 0) return sendProblem(request, reply, 'invalidInput', twice)
   const answered = await operation.run(depsOf(request), exchange.input ?? inputOf(request))
   if (answered.ok) {
-    return reply.code(exchange.status ?? 200).headers(exchange.headers?.(answered.value) ?? {}).type('application/json; charset=utf-8').send(answered.value)
+    const { type, body } = exchange.content?.(answered.value) ?? { type: 'application/json; charset=utf-8', body: answered.value }
+    return reply.code(exchange.status ?? 200).headers(exchange.headers?.(answered.value) ?? {}).type(type).send(body)
   }
   const code = codeOfFailure[answered.code]
   if (problemTypes[code].status >= 500) request.log.error({ code, problems: answered.problems }, 'operation failed')

@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync } from 'fastify'
 import { amendments } from './amendments.ts'
 import { evaluations } from './evaluations.ts'
+import { exports } from './exports.ts'
 import { facts } from './facts.ts'
 import { jurisdictions } from './jurisdictions.ts'
 import { quantities } from './quantities.ts'
@@ -14,5 +15,5 @@ import { tokens } from './tokens.ts'
 export const rest: FastifyPluginAsync = async (app) => {
   app.setValidatorCompiler(() => () => true)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
-  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, quantities, projects, tokens]) await app.register(resource)
+  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, quantities, projects, exports, tokens]) await app.register(resource)
 }

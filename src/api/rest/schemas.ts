@@ -4,10 +4,13 @@ import { problemDocument } from '../problem-document.ts'
 
 type JsonSchema = Record<string, unknown>
 
+/** Answers that go out as a file over REST, so that only GraphQL has them as an object. */
+const files: readonly string[] = ['ProjectExport']
+
 /** The named schemas of the contract, as JSON Schema 2020-12, each once, by name, whatever order the modules came in. */
 export function namedSchemas(): readonly (JsonSchema & { $id: string })[] {
   const { schemas } = z.toJSONSchema(z.globalRegistry, { uri: (id) => `${id}#`, io: 'input', unrepresentable: 'any', override: ({ jsonSchema }) => plain(jsonSchema) })
-  return Object.entries(schemas).toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([id, schema]) => ({ ...(besideReferences(withoutDialect(schema as JsonSchema)) as JsonSchema), $id: id }))
+  return Object.entries(schemas).filter(([id]) => !files.includes(id)).toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([id, schema]) => ({ ...(besideReferences(withoutDialect(schema as JsonSchema)) as JsonSchema), $id: id }))
 }
 
 interface Placement {
@@ -18,16 +21,18 @@ interface Placement {
   /** The body: the whole input, or a text in one of some media types. */
   readonly body?: 'input' | readonly string[]
   readonly status?: number
+  /** Media types with their schemas, of an answer that is a file. */
+  readonly content?: Readonly<Record<string, { readonly schema: JsonSchema }>>
   /** Whether it needs a token. */
   readonly guarded?: boolean
 }
 
 /** The documentation of a route, taken from the operation behind it. */
-export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, guarded = false }: Placement = {}) {
+export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, content, guarded = false }: Placement = {}) {
   const members = Object.entries(operation.input.shape)
   const inPath = members.filter(([name]) => path.includes(name))
   const inQuery = body === 'input' ? [] : members.filter(([name]) => !path.includes(name) && !elsewhere.includes(name))
-  const answered = { description: 'What was asked for.', content: { 'application/json': { schema: referenceTo(operation.output) } } }
+  const answered = { description: 'What was asked for.', content: content ?? { 'application/json': { schema: referenceTo(operation.output) } } }
   return {
     operationId: operation.name,
     summary: operation.summary,
