@@ -1,8 +1,8 @@
 import { bodyOf } from './evidence.ts'
-import { looksAfterMending, readingsBehind, timeOf, type Judged } from './judged.ts'
+import { looksAfterMending, readingsBehind, remediesFor, timeOf, type Judged } from './judged.ts'
 import { line } from './plain-text.ts'
 import { stableId } from './stable-id.ts'
-import { signOffText, verificationText, waiverText } from './words.ts'
+import { remedyText, signOffText, verificationText, waiverText } from './words.ts'
 import { element, type Element } from './xml.ts'
 
 export interface TopicComment {
@@ -17,7 +17,7 @@ interface Remark {
   readonly text: string
 }
 
-/** What was said about a miss, in the order of its time: notes to the readings, waivers, looks after mending, sign-offs of its hold point. */
+/** What was said about a miss, in the order of its time: notes to the readings, waivers, chosen remedies, looks after mending, sign-offs of its hold point. */
 export function commentsOf(judged: Judged): readonly TopicComment[] {
   return remarksOn(judged)
     .map((remark) => ({ ...remark, at: timeOf(judged.at, remark) }))
@@ -37,5 +37,5 @@ function remarksOn(judged: Judged): readonly Remark[] {
   })
   const told = <T extends { readonly entry: string; readonly at: string; readonly by: string; readonly note: string | null }>(all: readonly T[], textOf: (one: T) => string) =>
     all.map((one) => ({ entry: one.entry, at: one.at, by: one.by, text: [textOf(one), ...(one.note === null ? [] : [one.note])].join(' ') }))
-  return [...notes, ...told(judged.waivers, waiverText), ...told(looksAfterMending(judged), verificationText), ...told(signed, signOffText)]
+  return [...notes, ...told(judged.waivers, waiverText), ...told(remediesFor(judged), remedyText), ...told(looksAfterMending(judged), verificationText), ...told(signed, signOffText)]
 }

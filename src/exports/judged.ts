@@ -3,7 +3,7 @@ import { facts } from '../opening/facts.ts'
 import { fingerprintOf, type Miss } from '../record/finding-history.ts'
 import type { Observed } from '../record/observed.ts'
 import type { Recorded } from '../record/opening-record.ts'
-import { isInForce } from '../record/readiness.ts'
+import { grantsOn } from '../record/waivers.ts'
 import type { ExportedBuilding, ExportedOpening, ExportScope } from './exported-building.ts'
 import { instant } from './plain-text.ts'
 import { stableId } from './stable-id.ts'
@@ -37,7 +37,7 @@ export function placesOf({ members, outcome, measured, margin }: Finding): reado
 function judgedAt({ project, at: now }: ExportedBuilding, at: ExportedOpening, finding: Finding, place: Place): Judged {
   const { rule } = finding
   const fingerprint = fingerprintOf(at.opening, { rule, member: place.member })
-  const waivers = at.record.waivers.filter(({ held }) => held.rule === rule && isInForce(held.expires ?? null, now))
+  const waivers = grantsOn(at.record.waivers, now).filter(({ held, inForce }) => held.rule === rule && inForce)
   return { ...place, at, finding, fingerprint, id: stableId(project.id, fingerprint), miss: at.misses.find((one) => one.fingerprint === fingerprint), waivers }
 }
 
@@ -55,7 +55,16 @@ export function readingsBehind({ at, finding, member }: Judged): readonly Observ
 
 /** Who looked after mending, and at this end. */
 export function looksAfterMending({ at, finding, member }: Judged): readonly Recorded<'verification'>[] {
-  return at.record.verifications.filter(({ held }) => held.rule === finding.rule && (!held.member || member === null || held.member === member))
+  return at.record.verifications.filter(({ held }) => concerns(held, finding.rule, member))
+}
+
+/** What was chosen to be done about it, at this end. */
+export function remediesFor({ at, finding, member }: Judged): readonly Recorded<'remedy'>[] {
+  return at.record.remedies.filter(({ held }) => concerns(held, finding.rule, member))
+}
+
+function concerns(held: { readonly rule: string; readonly member?: Judged['member'] | undefined }, rule: string, member: Judged['member']): boolean {
+  return held.rule === rule && (!held.member || member === null || held.member === member)
 }
 
 /** When something on record was said, in UTC. */

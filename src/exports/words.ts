@@ -54,6 +54,11 @@ export function holdPointTitle(id: HoldPoint): string {
   return holdPoints.find((point) => point.id === id)?.title ?? id
 }
 
+/** "Remedy chosen: longer angle; due 2027-03-01". */
+export function remedyText({ held: { work, due } }: Recorded<'remedy'>): string {
+  return `Remedy chosen: ${work}${due ? `; due ${due}` : ''}`
+}
+
 /** "waiver by Building Department: ordinance 2026-14, adopted 2026-02-01; through 2027-03-01. Conditions: …". */
 export function waiverText({ held: { kind, grantedBy, instrument, expires, conditions } }: Recorded<'waiver'>): string {
   const section = instrument.section === undefined ? '' : `, ${instrument.section}`

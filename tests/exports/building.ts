@@ -30,8 +30,8 @@ export function opening(id: string, first: number, postings: readonly Posting[])
   const batches = postings.map(({ receivedAt, entries }) => entries.map((body): RecordedEntry => {
     const own = entryId(number)
     number += 1
-    const kind = ['design', 'observation', 'correction', 'signOff', 'waiver', 'verification'].find((one) => one in body) ?? ''
-    return { id: own, sequence: number - first, opening: id, kind, receivedAt, body: { by: 'inspector', at: receivedAt, ...body, id: own, opening: id } }
+    const kind = ['design', 'observation', 'correction', 'signOff', 'waiver', 'remedy', 'verification'].find((one) => one in body) ?? ''
+    return { id: own, sequence: number - first, opening: id, kind, receivedAt, judged: null, body: { by: 'inspector', at: receivedAt, ...body, id: own, opening: id } }
   }))
   const looks = batches.flatMap((batch, index): Look[] => {
     const assessment = assessmentOf(id, batches.slice(0, index + 1).flat())
@@ -77,6 +77,7 @@ export const quarryWalk: readonly ExportedOpening[] = [
       entries: [
         { by: 'building official', waiver: { rule: 'lintel.bearing-length', kind: 'modification', instrument: { kind: 'notice', number: '2026-7', adopted: '2026-03-05' }, grantedBy: 'Quarry County building department', expires: '2026-12-31', conditions: 'Grout the seat.' } },
         { signOff: { holdPoint: 'lintelSet', reason: 'modification granted' } },
+        { remedy: { rule: 'flashing.end-dam-present', member: 'right', work: 'Fold up a dam and seal its corner.', due: '2026-03-12' } },
         { verification: { rule: 'flashing.end-dam-present', member: 'right', result: 'notMended', holdPoint: 'headFlashing' } },
         { correction: { entry: entryId(102), reason: 'read at another window' } },
       ],

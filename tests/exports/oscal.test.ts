@@ -60,7 +60,7 @@ describe('OSCAL assessment results', () => {
   })
 
   test('sign-offs, waivers, looks and corrections are its log', () => {
-    expect(result?.['assessment-log']?.entries.map(({ title }) => title.replace('Tannery Row, bay 3 shop window: ', ''))).toEqual(['hold point signed off', 'modification', 'looked at after mending', 'observation taken out of account'])
+    expect(result?.['assessment-log']?.entries.map(({ title }) => title.replace('Tannery Row, bay 3 shop window: ', ''))).toEqual(['hold point signed off', 'modification', 'remedy chosen', 'looked at after mending', 'entry taken out of account'])
   })
 
   test('an opening that is not described far enough is named', () => expect(result?.description).toContain('Not evaluated, since more has to be known: unknown (opening).'))
