@@ -5,6 +5,9 @@ import { listAmendments, readAmendment } from './amendments.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
 import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
+import { readBuilding } from './building.ts'
+import { readBuildingTable } from './building-table.ts'
+import { listOpenings } from './list-openings.ts'
 import { listRules } from './list-rules.ts'
 import { planCuts } from './plan-cuts.ts'
 import { evaluateRecordedOpening, readJournal, readOpeningRecord } from './opening-records.ts'
@@ -27,5 +30,6 @@ export const operations = {
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
   createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal,
+  listOpenings, readBuilding, readBuildingTable,
   createToken, listTokens, revokeToken,
 } as const

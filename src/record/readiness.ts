@@ -17,11 +17,16 @@ export interface Readiness {
 /** A hold point is ready when every mandatory rule to be seen there is decided, and met or waived. */
 export function readinessAt(holdPoint: HoldPoint, { findings }: Pick<Assessment, 'findings'>, waivers: readonly Recorded<'waiver'>[], on: string): Readiness {
   const here = findings.filter((finding) => finding.holdPoint === holdPoint && finding.force === 'mandatory')
-  const isWaived = ({ rule }: Finding) => waivers.some(({ held }) => held.rule === rule && isInForce(held.expires ?? null, on))
+  const isFreed = ({ rule }: Finding) => isWaived(rule, waivers, on)
   const failing = here.filter(({ outcome }) => outcome === 'fail')
-  const undecided = here.filter((finding) => finding.outcome === 'notDetermined' && !isWaived(finding)).map(({ rule }) => rule)
-  const notMet = failing.filter((finding) => !isWaived(finding)).map(({ rule }) => rule)
-  return { holdPoint, ready: undecided.length === 0 && notMet.length === 0, undecided, notMet, waived: here.filter((finding) => finding.outcome !== 'pass' && isWaived(finding)).map(({ rule }) => rule) }
+  const undecided = here.filter((finding) => finding.outcome === 'notDetermined' && !isFreed(finding)).map(({ rule }) => rule)
+  const notMet = failing.filter((finding) => !isFreed(finding)).map(({ rule }) => rule)
+  return { holdPoint, ready: undecided.length === 0 && notMet.length === 0, undecided, notMet, waived: here.filter((finding) => finding.outcome !== 'pass' && isFreed(finding)).map(({ rule }) => rule) }
+}
+
+/** Whether the official has freed an opening from a rule, or allowed it to be met in another way, on a day. */
+export function isWaived(rule: string, waivers: readonly Recorded<'waiver'>[], on: string): boolean {
+  return waivers.some(({ held }) => held.rule === rule && isInForce(held.expires ?? null, on))
 }
 
 /** Through its last day. */

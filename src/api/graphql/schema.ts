@@ -39,6 +39,9 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   openingRecord: operations.readOpeningRecord,
   recordedEvaluation: operations.evaluateRecordedOpening,
   journal: operations.readJournal,
+  openings: operations.listOpenings,
+  building: operations.readBuilding,
+  buildingTable: operations.readBuildingTable,
   releases: operations.listReleases,
   tokens: operations.listTokens,
 }

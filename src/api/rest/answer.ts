@@ -11,6 +11,8 @@ export interface Exchange {
   readonly status?: number
   /** The input, where it is not just the body, or the query and the path. */
   readonly input?: unknown
+  /** The media type of a value that is a text; else it goes as JSON. */
+  readonly text?: string
   /** Headers that go with the value. */
   readonly headers?: (value: unknown) => Readonly<Record<string, string>>
 }
@@ -21,7 +23,7 @@ export async function answer(operation: AnyOperation, request: FastifyRequest, r
   if (twice.length > 0) return sendProblem(request, reply, 'invalidInput', twice)
   const answered = await operation.run(depsOf(request), exchange.input ?? inputOf(request))
   if (answered.ok) {
-    return reply.code(exchange.status ?? 200).headers(exchange.headers?.(answered.value) ?? {}).type('application/json; charset=utf-8').send(answered.value)
+    return reply.code(exchange.status ?? 200).headers(exchange.headers?.(answered.value) ?? {}).type(exchange.text ?? 'application/json; charset=utf-8').send(answered.value)
   }
   const code = codeOfFailure[answered.code]
   if (problemTypes[code].status >= 500) request.log.error({ code, problems: answered.problems }, 'operation failed')

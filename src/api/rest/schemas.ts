@@ -18,16 +18,18 @@ interface Placement {
   /** The body: the whole input, or a text in one of some media types. */
   readonly body?: 'input' | readonly string[]
   readonly status?: number
+  /** The media type of an answer that is a text; else it is JSON. */
+  readonly text?: string
   /** Whether it needs a token. */
   readonly guarded?: boolean
 }
 
 /** The documentation of a route, taken from the operation behind it. */
-export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, guarded = false }: Placement = {}) {
+export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, text, guarded = false }: Placement = {}) {
   const members = Object.entries(operation.input.shape)
   const inPath = members.filter(([name]) => path.includes(name))
   const inQuery = body === 'input' ? [] : members.filter(([name]) => !path.includes(name) && !elsewhere.includes(name))
-  const answered = { description: 'What was asked for.', content: { 'application/json': { schema: referenceTo(operation.output) } } }
+  const answered = { description: 'What was asked for.', content: text === undefined ? { 'application/json': { schema: referenceTo(operation.output) } } : { [text]: { schema: { type: 'string' } } } }
   return {
     operationId: operation.name,
     summary: operation.summary,

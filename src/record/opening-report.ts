@@ -1,0 +1,62 @@
+import type { Summary } from '../evaluation/document.ts'
+import type { FullEvaluation } from '../evaluation/evaluate.ts'
+import type { HoldPoint } from '../opening/hold-points.ts'
+import { valueOf, type Opening } from '../opening/opening.ts'
+import { quantitiesTakenOff } from '../quantities/building-take-off.ts'
+import { scheduledLintel, type ScheduledLintel } from '../quantities/lintel-schedule.ts'
+import type { ScheduledOpening } from '../quantities/schedule-pieces.ts'
+import { factsToCollect, type FactToCollect } from './facts-to-collect.ts'
+import { mandatoryFailures, type MandatoryFailure } from './mandatory-failures.ts'
+import type { Basis, OpeningRecord } from './opening-record.ts'
+import { readinessAt, type Readiness } from './readiness.ts'
+import { talliesOf, type Tally } from './tallies.ts'
+
+/** Whether the work may go on past a hold point at one opening, and whether somebody has signed that it may. */
+export interface OpeningReadiness extends Readiness {
+  readonly signedOff: boolean
+}
+
+/** What one evaluation of an opening gives to the view of its building; the evaluation itself is let go. */
+export interface OpeningReport {
+  readonly opening: string
+  readonly reference: string | null
+  readonly holdPoint: HoldPoint | null
+  readonly summary: Summary
+  readonly tallies: readonly Tally[]
+  readonly readiness: readonly OpeningReadiness[]
+  readonly failures: readonly MandatoryFailure[]
+  readonly toCollect: readonly FactToCollect[]
+  /** Under its id, since two openings may have the same mark. */
+  readonly scheduled: ScheduledOpening
+  readonly lintel: ScheduledLintel | undefined
+}
+
+/** What an opening was evaluated by, and when somebody asks. */
+export interface Look {
+  readonly basis: Basis
+  readonly record: OpeningRecord
+  readonly opening: Opening
+  readonly on: string
+}
+
+export function openingReport({ basis, record, opening, on }: Look, { assessment, quantities }: FullEvaluation): OpeningReport {
+  const tallies = talliesOf(assessment.findings)
+  const section = valueOf(opening, 'head.support.section')
+  const results = new Map([...quantities].filter(([id]) => quantitiesTakenOff.has(id)))
+  const scheduled: ScheduledOpening = { reference: record.opening, count: 1, results, ...(typeof section === 'string' ? { section } : {}) }
+  return {
+    opening: record.opening,
+    reference: assessment.subject.reference,
+    holdPoint: record.holdPoint,
+    summary: assessment.summary,
+    tallies,
+    readiness: [...new Set(tallies.map(({ holdPoint }) => holdPoint))].map((holdPoint) => ({
+      ...readinessAt(holdPoint, assessment, record.waivers, on),
+      signedOff: record.signOffs.some(({ held }) => held.holdPoint === holdPoint),
+    })),
+    failures: mandatoryFailures(assessment.findings, record, { basis, on }),
+    toCollect: factsToCollect(assessment, record.holdPoint),
+    scheduled,
+    lintel: scheduledLintel(opening, scheduled),
+  }
+}
