@@ -7,6 +7,7 @@ import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
 import { readBuilding } from './building.ts'
 import { readBuildingTable } from './building-table.ts'
+import { importSchedule } from './import-schedule.ts'
 import { listOpenings } from './list-openings.ts'
 import { listRules } from './list-rules.ts'
 import { planCuts } from './plan-cuts.ts'
@@ -30,6 +31,6 @@ export const operations = {
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
   createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal,
-  listOpenings, readBuilding, readBuildingTable,
+  listOpenings, readBuilding, readBuildingTable, importSchedule,
   createToken, listTokens, revokeToken,
 } as const

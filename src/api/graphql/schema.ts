@@ -56,6 +56,7 @@ const mutations: Readonly<Record<string, AnyOperation>> = {
   createProject: operations.createProject,
   changeProject: operations.changeProject,
   postEntries: operations.postEntries,
+  importSchedule: operations.importSchedule,
   createToken: operations.createToken,
   revokeToken: operations.revokeToken,
 }

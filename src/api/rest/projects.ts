@@ -3,8 +3,11 @@ import { operations } from '../../operations/index.ts'
 import { answer } from './answer.ts'
 import { routeSchema } from './schemas.ts'
 
-const { createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, listOpenings, readBuilding, readBuildingTable } = operations
+const { createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, listOpenings, readBuilding, readBuildingTable, importSchedule } = operations
 const tag = 'Records'
+
+/** A sheet of 10,000 rows, and what JSON adds to it. */
+const largestSheet = 10_485_760
 
 /** The record of a building: its openings as drawn and as seen. */
 export const projects: FastifyPluginAsync = async (app) => {
@@ -16,6 +19,9 @@ export const projects: FastifyPluginAsync = async (app) => {
   )
   app.post('/projects/:project/entries', { schema: routeSchema(postEntries, tag, { path: ['project'], body: 'input', guarded: true }) }, (request, reply) =>
     answer(postEntries, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
+  )
+  app.post('/projects/:project/schedule-imports', { schema: routeSchema(importSchedule, tag, { path: ['project'], body: 'input', guarded: true }), bodyLimit: largestSheet }, (request, reply) =>
+    answer(importSchedule, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
   )
   app.get('/projects/:project/journal', { schema: routeSchema(readJournal, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readJournal, request, reply))
   app.get('/projects/:project/openings', { schema: routeSchema(listOpenings, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(listOpenings, request, reply))
