@@ -25,7 +25,7 @@ const partStatus = z.strictObject({ part, ...outcomes }).meta({ id: 'PartStatus'
 const holdPointStatus = z
   .strictObject({
     holdPoint: holdPointId, title: text, ...outcomes,
-    ready: counted.meta({ description: 'Openings at which every mandatory rule to be seen here is decided, and met or waived.' }),
+    ready: counted.meta({ description: 'Openings at which every mandatory rule to be seen here is decided, and met or waived. Where no mandatory rule is to be seen, no opening counts as ready or as not ready.' }),
     notReady: counted,
     signedOff: counted.meta({ description: 'Openings at which somebody has signed it off, ready or with a reason.' }),
   })
@@ -79,12 +79,12 @@ const lintel = z
     width: lengthView.nullable(), height: lengthView.nullable(), support: text.nullable(),
     section: text.nullable().meta({ description: 'The angle as described, else the lightest that carries the brick.' }),
     chosen: sectionChosen,
-    length: lengthView.meta({ description: 'The least that bears enough at both ends.' }),
+    length: lengthView,
     bearing: lengthView.nullable().meta({ description: 'What the least length rests on at each end when it is set dead center.' }),
     described,
     weight: z.strictObject({ inchPound: text, si: text, newtons: z.number() }).meta({ id: 'WeightView' }).nullable().meta({ description: 'Of one piece of the least length; null where it could not be computed.' }),
   })
-  .meta({ id: 'LintelLine', description: 'Identical lintels in one line. To be confirmed by a licensed professional.' })
+  .meta({ id: 'LintelLine', description: 'Identical lintels in one line; `length` is the least that bears enough at both ends. To be confirmed by a licensed professional.' })
 
 export const buildingView = z
   .strictObject({

@@ -1,7 +1,7 @@
 import type { Building } from './building-schema.ts'
 import type { SheetTable } from './csv-text.ts'
 import { flashingTables } from './flashing-tables.ts'
-import { listed, tableOf, type Columns } from './sheet-columns.ts'
+import { inBoth, listed, tableOf, type Columns } from './sheet-columns.ts'
 
 /** The tables of a building, one row for one thing. */
 export const buildingTables = {
@@ -36,7 +36,7 @@ export const buildingTables = {
       ['Opening', ({ opening }) => opening], ['Reference', ({ reference }) => reference], ['Rule', ({ rule }) => rule], ['Title', ({ title }) => title],
       ['Part', ({ part }) => part], ['Hold point', ({ holdPoint }) => holdPoint], ['End', ({ member }) => member],
       ['Found', ({ measured }) => measured?.text ?? null], ['Required', ({ required }) => required.text],
-      ['Short by (inch-pound)', ({ margin }) => (margin ? shortOf(margin.inchPound) : null)], ['Short by (SI)', ({ margin }) => (margin ? shortOf(margin.si) : null)],
+      ...inBoth<Building['failures'][number]>('Short by', ({ margin }) => margin && { inchPound: shortOf(margin.inchPound), si: shortOf(margin.si) }),
       ['Tape cannot tell', ({ withinResolution }) => withinResolution], ['Waived', ({ waived }) => waived], ['Covered', ({ covered }) => covered],
       ['Remedy before cover-up', ({ remedy }) => remedy?.beforeCoverUp ?? null], ['Remedy after cover-up', ({ remedy }) => remedy?.afterCoverUp ?? null],
       ['Cautions', ({ cautions }) => listed(cautions)], ['Evidence', ({ evidence }) => evidence],
@@ -51,20 +51,21 @@ export const buildingTables = {
     ]),
   lintels: ({ lintels }) =>
     tableOf(lintels, [
-      ['Mark', ({ mark }) => mark], ['Count', ({ count }) => count], ['Opening width (inch-pound)', ({ width }) => width?.inchPound ?? null], ['Opening width (SI)', ({ width }) => width?.si ?? null],
-      ['Opening height (inch-pound)', ({ height }) => height?.inchPound ?? null], ['Opening height (SI)', ({ height }) => height?.si ?? null],
+      ['Mark', ({ mark }) => mark], ['Count', ({ count }) => count],
+      ...inBoth<Lintel>('Opening width', ({ width }) => width), ...inBoth<Lintel>('Opening height', ({ height }) => height),
       ['Support', ({ support }) => support], ['Section', ({ section }) => section], ['Section chosen', ({ chosen }) => chosen],
-      ['Least length (inch-pound)', ({ length }) => length.inchPound], ['Least length (SI)', ({ length }) => length.si],
-      ['Bearing each end (inch-pound)', ({ bearing }) => bearing?.inchPound ?? null], ['Bearing each end (SI)', ({ bearing }) => bearing?.si ?? null],
-      ['Described length', ({ described }) => described.length?.inchPound ?? null], ['Described bearing, left', ({ described }) => described.left?.inchPound ?? null], ['Described bearing, right', ({ described }) => described.right?.inchPound ?? null],
-      ['Weight each (inch-pound)', ({ weight }) => weight?.inchPound ?? null], ['Weight each (SI)', ({ weight }) => weight?.si ?? null],
+      ...inBoth<Lintel>('Least length', ({ length }) => length), ...inBoth<Lintel>('Bearing each end', ({ bearing }) => bearing),
+      ...inBoth<Lintel>('Described length', ({ described }) => described.length),
+      ...inBoth<Lintel>('Described bearing, left', ({ described }) => described.left), ...inBoth<Lintel>('Described bearing, right', ({ described }) => described.right),
+      ...inBoth<Lintel>('Weight each', ({ weight }) => weight),
       ['Openings', ({ references }) => listed(references)],
     ]),
   ...flashingTables,
   weepsAndTies: ({ totals, openings }) =>
     tableOf(totals, [
-      ['Quantity', ({ quantity }) => quantity], ['Title', ({ title }) => title], ['Amount', ({ amount }) => amount], ['Unit of amount', ({ unit }) => unit],
-      ['Inch-pound', ({ inchPound }) => inchPound], ['SI', ({ si }) => si],
+      ['Quantity', ({ quantity }) => quantity], ['Title', ({ title }) => title],
+      ['Amount', (one) => (isKnown(one) ? readable(one).amount : null)], ['Unit of amount', (one) => readable(one).unit],
+      ...inBoth<Total>('Total', (one) => (isKnown(one) ? one : null)),
       ['Openings counted', ({ counted }) => counted.length], ['Openings without', ({ notApplicable }) => notApplicable.length],
       ['Openings in all', () => openings], ['Not known at', ({ notKnown }) => listed(notKnown)],
     ]),
@@ -74,6 +75,9 @@ export const buildingTables = {
       ['Missing', ({ missing }) => listed(missing)], ['Why', ({ why }) => why],
     ]),
 } as const satisfies Record<string, (view: Building) => SheetTable>
+
+type Lintel = Building['lintels'][number]
+type Total = Building['totals'][number]
 
 export type BuildingTable = keyof typeof buildingTables
 
@@ -88,4 +92,14 @@ function shortOf(margin: string): string {
 
 function byOpening(a: { readonly opening: string }, b: { readonly opening: string }): number {
   return a.opening < b.opening ? -1 : 1
+}
+
+/** A sum over no opening at all is not nought while some opening ought to be in it. */
+function isKnown({ counted, notKnown }: Total): boolean {
+  return counted.length > 0 || notKnown.length === 0
+}
+
+/** Nobody adds up nanometers. */
+function readable({ amount, unit }: Total): Pick<Total, 'amount' | 'unit'> {
+  return unit === 'nm' ? { amount: amount / 1_000_000, unit: 'mm' } : { amount, unit }
 }

@@ -12,7 +12,7 @@ export interface Posted {
 }
 
 /** Each posting evaluates its openings without a pause, so that there are not many in one. */
-const atATime = 25
+const atATime = 10
 
 /** Posts entries some at a time and answers by their ids. What was posted before a refusal stays on record; the same import sent again goes on from there. */
 export async function postInParts(deps: RecordDependencies, project: string, entries: readonly UnreadEntry[]): Promise<ReadonlyMap<string, Posted>> {

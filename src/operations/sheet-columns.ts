@@ -10,3 +10,13 @@ export function tableOf<T>(all: readonly T[], columns: Columns<T>): SheetTable {
 export function listed(all: readonly string[]): string {
   return all.join('; ')
 }
+
+interface InBoth {
+  readonly inchPound: string
+  readonly si: string
+}
+
+/** An amount in each of the two unit systems. */
+export function inBoth<T>(title: string, of: (one: T) => InBoth | null): Columns<T> {
+  return [[`${title} (inch-pound)`, (one) => of(one)?.inchPound ?? null], [`${title} (SI)`, (one) => of(one)?.si ?? null]]
+}

@@ -19,7 +19,7 @@ export interface NotEvaluated {
 export interface HoldPointStatus extends Readonly<Record<Outcome, number>> {
   readonly holdPoint: HoldPoint
   readonly title: string
-  /** Openings at which the work may go on, at which it may not, and that were signed off either way. */
+  /** Openings at which the work may go on, at which it may not, and that were signed off either way; all nought where nothing mandatory is to be seen. */
   readonly ready: number
   readonly notReady: number
   readonly signedOff: number

@@ -1,6 +1,6 @@
 import type { Summary } from '../evaluation/document.ts'
 import type { FullEvaluation } from '../evaluation/evaluate.ts'
-import type { HoldPoint } from '../opening/hold-points.ts'
+import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
 import { valueOf, type Opening } from '../opening/opening.ts'
 import { quantitiesTakenOff } from '../quantities/building-take-off.ts'
 import { scheduledLintel, type ScheduledLintel } from '../quantities/lintel-schedule.ts'
@@ -23,6 +23,7 @@ export interface OpeningReport {
   readonly holdPoint: HoldPoint | null
   readonly summary: Summary
   readonly tallies: readonly Tally[]
+  /** Where something mandatory is to be seen, in the order of the work. */
   readonly readiness: readonly OpeningReadiness[]
   readonly failures: readonly MandatoryFailure[]
   readonly toCollect: readonly FactToCollect[]
@@ -50,7 +51,7 @@ export function openingReport({ basis, record, opening, on }: Look, { assessment
     holdPoint: record.holdPoint,
     summary: assessment.summary,
     tallies,
-    readiness: [...new Set(tallies.map(({ holdPoint }) => holdPoint))].map((holdPoint) => ({
+    readiness: [...new Set(assessment.findings.flatMap(({ force, holdPoint }) => (force === 'mandatory' ? [holdPoint] : [])))].toSorted(compareHoldPoints).map((holdPoint) => ({
       ...readinessAt(holdPoint, assessment, record.waivers, on),
       signedOff: record.signOffs.some(({ held }) => held.holdPoint === holdPoint),
     })),
