@@ -13,7 +13,7 @@ export const readBuildingTable = defineRecordOperation({
   input: z.strictObject({
     ...buildingAsked,
     table: z.enum(tables).meta({ id: 'BuildingTable', description: 'Which table; `flashingCuts` is the cutting list.' }),
-    byteOrderMark: z.enum(['yes', 'no']).nullish().meta({ id: 'ByteOrderMark', description: 'yes: led by a byte order mark, without which some spreadsheets do not read UTF-8; no when left out.' }),
+    byteOrderMark: z.enum(['yes', 'no']).meta({ id: 'ByteOrderMark' }).nullish().meta({ description: 'yes: led by a byte order mark, without which some spreadsheets do not read UTF-8; no when left out.' }),
   }),
   output: z.string(),
   answer: async (deps, { table, byteOrderMark, ...asked }) => {

@@ -72,8 +72,8 @@ function answerOf(request: ScheduleRequest, sheet: ReadSheet & { readonly unread
   const problems = [...sheet.problems, ...late].toSorted((a, b) => a.row - b.row)
   const count = (outcome: ScheduleAnswer['results'][number]['outcome']) => results.filter((one) => one.outcome === outcome).length
   const counts = { recorded: count('recorded'), alreadyRecorded: count('alreadyRecorded'), unchanged: count('unchanged'), heldBack: count('heldBack'), refused: count('refused') }
-  const onRecord = counts.recorded + counts.alreadyRecorded + counts.unchanged
-  const outcome = request.validateOnly === true ? 'checked' : problems.length === 0 ? 'taken' : onRecord > 0 && counts.heldBack === 0 ? 'takenInPart' : 'nothingTaken'
+  const ofThisImport = counts.recorded + counts.alreadyRecorded
+  const outcome = request.validateOnly === true ? 'checked' : problems.length === 0 ? 'taken' : ofThisImport > 0 && counts.heldBack === 0 ? 'takenInPart' : 'nothingTaken'
   return { import: request.import, outcome, rows: sheet.rows, openings: results.length, counts, problemCount: problems.length, problems: problems.slice(0, mostProblems), unreadColumns: [...sheet.unread], results }
 }
 
