@@ -36,7 +36,7 @@ const readiness = z
   .meta({ id: 'OpeningReadiness', description: 'Mandatory rules, by id, that stand in the way of going on past a hold point; and those that are not met and waived.' })
 
 const openingStatus = z
-  .strictObject({ opening: text, reference: text.nullable(), holdPoint: holdPointId.nullable().meta({ description: 'As far as the work is known to stand.' }), verdict, ...outcomes, mandatoryFailures: counted, mandatoryNotDetermined: counted, readiness: z.array(readiness) })
+  .strictObject({ opening: text, reference: text.nullable(), holdPoint: holdPointId.nullable().meta({ description: 'As far as the work is known to stand.' }), verdict, ...outcomes, mandatoryFailures: counted, mandatoryNotDetermined: counted, noLongerInSight: ids.meta({ description: 'Mandatory rules that are not decided and that a look can no longer decide: the work has hidden what to look at.' }), readiness: z.array(readiness) })
   .meta({ id: 'BuildingOpening' })
 
 const notEvaluated = z

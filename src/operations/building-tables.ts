@@ -13,6 +13,7 @@ export const buildingTables = {
       ['Verdict', (one) => ('verdict' in one ? one.verdict : 'notEvaluated')],
       ['Mandatory not met', (one) => ('verdict' in one ? one.mandatoryFailures : null)],
       ['Mandatory not decided', (one) => ('verdict' in one ? one.mandatoryNotDetermined : null)],
+      ['No longer in sight', (one) => ('verdict' in one ? listed(one.noLongerInSight) : null)],
       ['Met', (one) => ('verdict' in one ? one.pass : null)],
       ['Not met', (one) => ('verdict' in one ? one.fail : null)],
       ['Not decided', (one) => ('verdict' in one ? one.notDetermined : null)],

@@ -74,7 +74,7 @@ function answerOf(request: ScheduleRequest, sheet: ReadSheet & { readonly unread
   const counts = { recorded: count('recorded'), alreadyRecorded: count('alreadyRecorded'), unchanged: count('unchanged'), heldBack: count('heldBack'), refused: count('refused') }
   const ofThisImport = counts.recorded + counts.alreadyRecorded
   const outcome = request.validateOnly === true ? 'checked' : problems.length === 0 ? 'taken' : ofThisImport > 0 && counts.heldBack === 0 ? 'takenInPart' : 'nothingTaken'
-  return { import: request.import, outcome, rows: sheet.rows, openings: results.length, counts, problemCount: problems.length, problems: problems.slice(0, mostProblems), unreadColumns: [...sheet.unread], results }
+  return { import: request.import, outcome, rows: sheet.rows, wrongRows: new Set(problems.map(({ row }) => row)).size, openings: results.length, counts, problemCount: problems.length, problems: problems.slice(0, mostProblems), unreadColumns: [...sheet.unread], results }
 }
 
 function resultOf({ row, opening, description }: ScheduledDesign, intake: Intake | undefined, posted: ReadonlyMap<string, Posted>): ScheduleAnswer['results'][number] {

@@ -69,6 +69,7 @@ export const scheduleAnswer = z
     import: text,
     outcome: z.enum(['taken', 'takenInPart', 'nothingTaken', 'checked']).meta({ id: 'ScheduleOutcome', description: 'All of it is on record; what was right is; nothing is, see the problems; nothing was to be put on record.' }),
     rows: counted.meta({ description: 'Rows below the headers that are not empty.' }),
+    wrongRows: counted.meta({ description: 'Rows with a problem; of one whose cells do not fit the headers no opening is known.' }),
     openings: counted,
     counts: z.strictObject({ recorded: counted, alreadyRecorded: counted, unchanged: counted, heldBack: counted, refused: counted }).meta({ id: 'ImportCounts', description: 'Openings by outcome.' }),
     problemCount: counted,

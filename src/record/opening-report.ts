@@ -25,6 +25,8 @@ export interface OpeningReport {
   readonly tallies: readonly Tally[]
   /** Where something mandatory is to be seen, in the order of the work. */
   readonly readiness: readonly OpeningReadiness[]
+  /** Mandatory rules that are not decided and that a look can no longer decide, because the work has hidden what to look at. */
+  readonly noLongerInSight: readonly string[]
   readonly failures: readonly MandatoryFailure[]
   readonly toCollect: readonly FactToCollect[]
   /** Under its id, since two openings may have the same mark. */
@@ -55,6 +57,7 @@ export function openingReport({ basis, record, opening, on }: Look, { assessment
       ...readinessAt(holdPoint, assessment, record.waivers, on),
       signedOff: record.signOffs.some(({ held }) => held.holdPoint === holdPoint),
     })),
+    noLongerInSight: assessment.findings.filter(({ force, reason }) => force === 'mandatory' && reason === 'covered').map(({ rule }) => rule),
     failures: mandatoryFailures(assessment.findings, record, { basis, on }),
     toCollect: factsToCollect(assessment, record.holdPoint),
     scheduled,

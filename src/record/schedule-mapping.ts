@@ -3,7 +3,7 @@ import { describeOpening, describePart } from '../opening/describe.ts'
 import { facts } from '../opening/facts.ts'
 import { laid } from '../opening/lay.ts'
 import type { Checked, Problem } from '../opening/problem.ts'
-import { findColumn, type SheetColumn } from './sheet-column.ts'
+import { findColumn, plainWord, shownHeader, type SheetColumn } from './sheet-column.ts'
 
 type End = 'left' | 'right'
 
@@ -72,7 +72,7 @@ export function mapSheet(mapping: ScheduleMapping, headers: readonly string[] | 
   if (problems.length > 0) return { ok: false, problems }
   const read = new Set([mark, id, quantity, ...columns].map((column) => column?.index))
   const common = said.reduce<Readonly<Record<string, unknown>>>((within, one) => withValue(within, one, one.value), lengthUnit ? { lengthUnit } : {})
-  return { ok: true, value: { mark, id, quantity, columns, common, unread: (headers ?? []).filter((header, index) => header.trim() !== '' && !read.has(index)) } }
+  return { ok: true, value: { mark, id, quantity, columns, common, unread: (headers ?? []).flatMap((header, index) => (header.trim() !== '' && !read.has(index) ? [shownHeader(header)] : [])) } }
 }
 
 /** A description with the value of a fact laid into it, at one end where one is meant. */
@@ -82,11 +82,6 @@ export function withValue(within: Readonly<Record<string, unknown>>, { fact, end
     const [left, right] = Array.isArray(before) ? (before as unknown[]) : [null, null]
     return end === 'left' ? [value, right] : [left, value]
   })
-}
-
-/** Words are compared without regard to case and spacing. */
-export function plainWord(text: string): string {
-  return text.trim().replace(/\s+/g, ' ').toLowerCase()
 }
 
 type Placed = Pick<ColumnMapping, 'fact' | 'end'> & { readonly pointer: string }

@@ -35,7 +35,7 @@ export function importedEntryId(project: string, imported: string, opening: stri
   return [hex.slice(0, 8), hex.slice(8, 12), `8${hex.slice(13, 16)}`, `${variant}${hex.slice(17, 20)}`, hex.slice(20, 32)].join('-')
 }
 
-/** A mark may hold what an id cannot: a hyphen takes its place. */
+/** A mark may hold what an id cannot: a hyphen takes its place, but for the ends. */
 function idFrom(mark: string): string {
-  return mark.trim().replace(/[^\w.~-]+/g, '-')
+  return mark.replace(/^[^\w.~-]+|[^\w.~-]+$/g, '').replace(/[^\w.~-]+/g, '-')
 }

@@ -3,7 +3,8 @@ import { describeOpening } from '../opening/describe.ts'
 import type { FactDefinition } from '../opening/fact.ts'
 import { facts } from '../opening/facts.ts'
 import type { Problem } from '../opening/problem.ts'
-import { plainWord, withValue, type FactColumn, type MappedSheet } from './schedule-mapping.ts'
+import { withValue, type FactColumn, type MappedSheet } from './schedule-mapping.ts'
+import { plainWord } from './sheet-column.ts'
 
 /** What is wrong in a sheet: the row as a spreadsheet counts it, and the header of the column; null where it is the whole row. */
 export interface RowProblem {

@@ -12,15 +12,15 @@ type Found = { readonly ok: true; readonly value: SheetColumn } | { readonly ok:
 /** The column of that header, else the one of that number, counted from 1. */
 export function findColumn(name: string, headers: readonly string[]): Found {
   const exact = indexesOf(headers, (header) => header.trim() === name.trim())
-  const alike = exact.length > 0 ? exact : indexesOf(headers, (header) => plain(header) === plain(name))
+  const alike = exact.length > 0 ? exact : indexesOf(headers, (header) => plainWord(header) === plainWord(name))
   if (alike.length > 1) return { ok: false, problem: { code: 'ambiguous', detail: `"${name}" stands over columns ${alike.map((index) => index + 1).join(', ')}. Name the one that is meant by its number.` } }
   const index = alike[0] ?? numbered(name, headers)
   if (index === undefined) return { ok: false, problem: { code: 'unknownColumn', detail: notThere(name, headers) } }
-  return { ok: true, value: { index, header: headers[index]?.trim() || `column ${index + 1}` } }
+  return { ok: true, value: { index, header: shownHeader(headers[index] ?? '') || `column ${index + 1}` } }
 }
 
 function notThere(name: string, headers: readonly string[]): string {
-  const there = headers.filter((header) => header.trim() !== '').map((header) => header.trim().slice(0, 80))
+  const there = headers.map((header) => shownHeader(header).slice(0, 80)).filter((header) => header !== '')
   if (there.length === 0) return `There is no column "${name}": nothing stands in the header row. Say with "headerRow" which row has the headers.`
   return `There is no column "${name}". Did you mean "${closest(name.slice(0, 80), there)}"? The sheet has: ${there.map((header) => `"${header}"`).join(', ')}.`
 }
@@ -34,6 +34,12 @@ function indexesOf(headers: readonly string[], test: (header: string) => boolean
   return headers.flatMap((header, index) => (test(header) ? [index] : []))
 }
 
-function plain(text: string): string {
-  return text.trim().replace(/\s+/g, ' ').toLowerCase()
+/** A header may run over several lines of its cell. */
+export function shownHeader(header: string): string {
+  return header.trim().replace(/\s+/g, ' ')
+}
+
+/** Headers and words of a sheet are compared without regard to case and spacing. */
+export function plainWord(text: string): string {
+  return shownHeader(text).toLowerCase()
 }

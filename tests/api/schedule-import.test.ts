@@ -44,8 +44,8 @@ describe('a schedule', () => {
 
   test('with a quantity makes so many openings, each with a number', async () => {
     const { take } = await project()
-    const answer = await take('Mark,Qty,Kind,Width,Height\nA 1/b,3,window,48,60\nB,1,door,40,84\n', { ...plain, quantityColumn: 'Qty' })
-    expect(answer.results.map(({ row, opening, reference }) => [row, opening, reference])).toEqual([[2, 'A-1-b-1', 'A 1/b-1'], [2, 'A-1-b-2', 'A 1/b-2'], [2, 'A-1-b-3', 'A 1/b-3'], [3, 'B-1', 'B-1']])
+    const answer = await take('Mark,Qty,Kind,Width,Height\nA 1/b (x),3,window,48,60\nB,1,door,40,84\n', { ...plain, quantityColumn: 'Qty' })
+    expect(answer.results.map(({ row, opening, reference }) => [row, opening, reference])).toEqual([[2, 'A-1-b-x-1', 'A 1/b (x)-1'], [2, 'A-1-b-x-2', 'A 1/b (x)-2'], [2, 'A-1-b-x-3', 'A 1/b (x)-3'], [3, 'B-1', 'B-1']])
   })
 
   test('only checked puts nothing on record', async () => {
@@ -59,15 +59,15 @@ describe('a nasty sheet', () => {
   const sheet = '\uFEFF"Window schedule, revision B";;;;\rMark;Kind;" Clear\nwidth ";Height;Width\rA;window;4\'-0";60;x\rB;windoww;48;;x\r;;;;\r"C";door;4O in;84;"a ""b""; c"\rA;vent;12;1,5;x\rD;window;48;60\r;window;48;60;x\rE;window;48 mm;60;x\r'
   const nasty = { ...plain, headerRow: 2, columns: [{ column: 'kind', fact: 'opening.kind' }, { column: 'clear width', fact: 'opening.width' }, { column: '4', fact: 'opening.height' }] }
   const expected = [
-    [3, 'Mark', 'duplicate'], [4, 'Kind', 'notAllowed'], [4, 'Height', 'missingKey'], [6, 'Clear\nwidth', 'unreadable'], [7, 'Height', 'decimalComma'], [7, 'Mark', 'duplicate'],
-    [8, null, 'cellCount'], [9, 'Mark', 'missingKey'], [10, 'Clear\nwidth', 'notBelievable'],
+    [3, 'Mark', 'duplicate'], [4, 'Kind', 'notAllowed'], [4, 'Height', 'missingKey'], [6, 'Clear width', 'unreadable'], [7, 'Height', 'decimalComma'], [7, 'Mark', 'duplicate'],
+    [8, null, 'cellCount'], [9, 'Mark', 'missingKey'], [10, 'Clear width', 'notBelievable'],
   ]
 
   test('with a mark for the byte order, line ends of old, semicolons and quotes is told of cell by cell, and nothing is taken', async () => {
     const { take, path } = await project()
     const answer = await take(sheet, nasty)
     expect(told(answer.problems)).toEqual(expected)
-    expect(answer).toMatchObject({ outcome: 'nothingTaken', rows: 7, problemCount: expected.length, unreadColumns: ['Width'] })
+    expect(answer).toMatchObject({ outcome: 'nothingTaken', rows: 7, wrongRows: 7, problemCount: expected.length, unreadColumns: ['Width'] })
     expect(answer.problems[1]?.detail).toBe('"windoww" is none of the choices of "Kind of opening": window, door, slidingDoor, garageDoor, louver, vent, recess. Did you mean "window"? Say in the "values" of this column what it means.')
     expect(answer.problems[0]?.detail).toBe('"A" stands in row 7 as well.')
     expect(bodyOf(operations.readJournal, await read(`${path}/journal`)).items).toEqual([])
