@@ -12,7 +12,7 @@ export const readBuildingTable = defineRecordOperation({
   description: 'One table of the building as RFC 4180 has it, in UTF-8 with a header. A text that a spreadsheet would take for a formula is led by an apostrophe.',
   input: z.strictObject({
     ...buildingAsked,
-    table: z.enum(tables).meta({ id: 'BuildingTable', description: 'Which table; `flashingCuts` is the cutting list.' }),
+    table: z.enum(tables).meta({ description: 'Which table; `flashingCuts` is the cutting list.' }),
     byteOrderMark: z.enum(['yes', 'no']).meta({ id: 'ByteOrderMark' }).nullish().meta({ description: 'yes: led by a byte order mark, without which some spreadsheets do not read UTF-8; no when left out.' }),
   }),
   output: z.string(),

@@ -21,7 +21,7 @@ export const projects: FastifyPluginAsync = async (app) => {
     answer(postEntries, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
   )
   app.post('/projects/:project/schedule-imports', { schema: routeSchema(importSchedule, tag, { path: ['project'], body: 'input', guarded: true }), bodyLimit: largestSheet }, (request, reply) =>
-    answer(importSchedule, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
+    answer(importSchedule, request, reply, { input: { ...bodyOf(request, 'csv'), ...(request.params as object) } }),
   )
   app.get('/projects/:project/journal', { schema: routeSchema(readJournal, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readJournal, request, reply))
   app.get('/projects/:project/openings', { schema: routeSchema(listOpenings, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(listOpenings, request, reply))
@@ -45,8 +45,8 @@ function fileName({ params }: FastifyRequest): Readonly<Record<string, string>> 
 }
 
 /** What is no object goes on as it is, for the operation to refuse in its own words. */
-function bodyOf({ body }: FastifyRequest): object {
-  return typeof body === 'object' && body !== null && !Array.isArray(body) ? body : { entries: body }
+function bodyOf({ body }: FastifyRequest, meant = 'entries'): object {
+  return typeof body === 'object' && body !== null && !Array.isArray(body) ? body : { [meant]: body }
 }
 
 function versionOf({ headers }: FastifyRequest) {
