@@ -62,13 +62,13 @@ export const buildingTables = {
       ['Openings', ({ references }) => listed(references)],
     ]),
   ...flashingTables,
-  weepsAndTies: ({ totals, openings }) =>
+  weepsAndTies: ({ totals, openings, notEvaluated }) =>
     tableOf(totals, [
       ['Quantity', ({ quantity }) => quantity], ['Title', ({ title }) => title],
       ['Amount', (one) => (isKnown(one) ? readable(one).amount : null)], ['Unit of amount', (one) => readable(one).unit],
       ...inBoth<Total>('Total', (one) => (isKnown(one) ? one : null)),
       ['Openings counted', ({ counted }) => counted.length], ['Openings without', ({ notApplicable }) => notApplicable.length],
-      ['Openings in all', () => openings], ['Not known at', ({ notKnown }) => listed(notKnown)],
+      ['Openings in all', () => openings], ['Not known at', ({ notKnown }) => listed(notKnown)], ['Not evaluated', () => listed(notEvaluated.map(({ opening }) => opening))],
     ]),
   gaps: ({ gaps }) =>
     tableOf(gaps, [
