@@ -28,7 +28,7 @@ export const problemTypes = {
   methodNotAllowed: { status: 405, title: 'The method is not supported here', mend: 'The Allow header names the methods that are.' },
   notAcceptable: { status: 406, title: 'No media type that the caller accepts', mend: 'Leave out the Accept header, or name a type that is answered.' },
   unsupportedMediaType: { status: 415, title: 'The media type is not supported', mend: 'Send application/json.' },
-  tooLarge: { status: 413, title: 'The request is too large', mend: 'Send one opening at a time.' },
+  tooLarge: { status: 413, title: 'The request is too large', mend: 'Send less at a time: one opening, or a part of a sheet.' },
   unavailable: { status: 503, title: 'The service is busy or stopping', mend: 'Try again after a moment.' },
   internal: { status: 500, title: 'The service failed', mend: 'The failure is logged under the id in "instance". It was not taken for a pass.' },
 } as const satisfies Record<string, ProblemType>

@@ -24,10 +24,20 @@ export const method = 'wythe-openings/3'
  * Pure: no clock, no I/O. A fault in here throws; it never becomes a pass.
  */
 export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): Assessment {
+  return evaluateInFull(opening, ruleSet, catalog, holdPoint).assessment
+}
+
+/** An evaluation with the quantities as they were computed, for whoever adds them up. */
+export interface FullEvaluation {
+  readonly assessment: Assessment
+  readonly quantities: ReadonlyMap<string, QuantityResult>
+}
+
+export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): FullEvaluation {
   const computed = computeQuantities(everydayQuantities, quantityInputs(opening, ruleSet, catalog))
   const subject = { opening, quantities: computed, catalog, adopted: ruleSet.adopted, holdPoint }
   const findings = ruleSet.rules.map((resolved) => judge(resolved, subject))
-  return {
+  const assessment: Assessment = {
     method,
     catalog: { release: catalog.release, digest: catalog.digest },
     jurisdiction: ruleSet.jurisdiction,
@@ -48,6 +58,7 @@ export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, h
     repealed: ruleSet.repealed.map(repealedEntry),
     notice,
   }
+  return { assessment, quantities: computed }
 }
 
 /** What does not apply is left out, and so is what this opening was never described for. */

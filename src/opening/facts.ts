@@ -1,9 +1,16 @@
 import { z } from 'zod'
 import { factRegistry, type FactDefinition } from './fact.ts'
+import { compareHoldPoints, type HoldPoint } from './hold-points.ts'
 import { openingSchema } from './schema.ts'
 
 /** Every fact of an opening by its path, "head.flashing.endDamHeight", in the order of the description. */
 export const facts: ReadonlyMap<string, FactDefinition> = new Map(collect(openingSchema, []))
+
+/** Whether the work, as far as it stands, has hidden what the fact is read off. */
+export function isHidden(fact: string, holdPoint: HoldPoint | null): boolean {
+  const hiddenBy = facts.get(fact)?.hiddenBy
+  return hiddenBy !== undefined && holdPoint !== null && compareHoldPoints(holdPoint, hiddenBy) >= 0
+}
 
 function collect(schema: z.ZodType, path: readonly string[]): [string, FactDefinition][] {
   const definition = factRegistry.get(schema)

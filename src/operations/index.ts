@@ -6,6 +6,10 @@ import { exportProject } from './export-project.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
 import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
+import { readBuilding } from './building.ts'
+import { readBuildingTable } from './building-table.ts'
+import { importSchedule } from './import-schedule.ts'
+import { listOpenings } from './list-openings.ts'
 import { listRules } from './list-rules.ts'
 import { planCuts } from './plan-cuts.ts'
 import { evaluateRecordedOpening, readJournal, readOpeningRecord } from './opening-records.ts'
@@ -28,5 +32,6 @@ export const operations = {
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
   createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, exportProject,
+  listOpenings, readBuilding, readBuildingTable, importSchedule,
   createToken, listTokens, revokeToken,
 } as const

@@ -28,20 +28,22 @@ const input = z
 /** Descriptions are read by their own parser, so that all problems are told at once. */
 const unread = z.strictObject({ ...around, openings: z.array(z.strictObject({ ...line, opening: z.unknown() })).min(1).max(500) })
 
+export const sectionChosen = z.enum(['described', 'lightest', 'notKnown']).meta({ id: 'SectionChosen' })
+
 const lintelPiece = z
-  .strictObject({ section: text.nullable(), chosen: z.enum(['described', 'lightest', 'notKnown']).meta({ id: 'SectionChosen' }), length: lengthView, count: counted, references: z.array(text) })
+  .strictObject({ section: text.nullable(), chosen: sectionChosen, length: lengthView, count: counted, references: z.array(text) })
   .meta({ id: 'LintelPiece' })
-const flashingPiece = z
+export const flashingPiece = z
   .strictObject({ place: flashingPlace, length: lengthView, girth: lengthView.nullable(), count: counted, references: z.array(text) })
   .meta({ id: 'FlashingPiece' })
-const total = z
+export const total = z
   .strictObject({
     quantity: text, title: text, unit: text.nullable(), amount: z.number(), inchPound: text, si: text,
     counted: z.array(text).meta({ description: 'Openings in the sum.' }),
     notApplicable: z.array(text), notKnown: z.array(text).meta({ description: 'Openings that are missing in the sum.' }),
   })
   .meta({ id: 'TakeOffTotal' })
-const gap = z.strictObject({ reference: text, count: counted, quantity: text, title: text, missing: z.array(text), why: text.nullable() }).meta({ id: 'TakeOffGap' })
+export const gap = z.strictObject({ reference: text, count: counted, quantity: text, title: text, missing: z.array(text), why: text.nullable() }).meta({ id: 'TakeOffGap' })
 
 const takeOffView = z
   .strictObject({
@@ -87,15 +89,23 @@ function takenOff(openings: readonly { readonly opening: Opening; readonly count
     jurisdiction: ruleSet.jurisdiction, asOf: ruleSet.asOf, editions: [...ruleSet.editions],
     openings: whole.openings,
     lintels: whole.lintels.map(({ length, references, ...piece }) => ({ ...piece, length: viewOfLength(length), references: [...references] })),
-    flashing: whole.flashing.map(({ length, girth, references, ...piece }) => ({ ...piece, length: viewOfLength(length), girth: girth === null ? null : viewOfLength(girth), references: [...references] })),
+    flashing: whole.flashing.map(viewOfFlashing),
     cutLists: cutListsOf(scheduled),
-    totals: whole.totals.map(totalView),
-    gaps: whole.gaps.map((one) => ({ ...one, missing: [...one.missing] })),
+    totals: whole.totals.map(viewOfTotal),
+    gaps: whole.gaps.map(viewOfGap),
     notice,
   }
 }
 
-function totalView({ quantity, title, dimension, total: amount, counted: known, notApplicable, notKnown }: BuildingTakeOff['totals'][number]): z.infer<typeof total> {
+export function viewOfFlashing({ length, girth, references, ...piece }: BuildingTakeOff['flashing'][number]): z.infer<typeof flashingPiece> {
+  return { ...piece, length: viewOfLength(length), girth: girth === null ? null : viewOfLength(girth), references: [...references] }
+}
+
+export function viewOfGap({ missing, ...one }: BuildingTakeOff['gaps'][number]): z.infer<typeof gap> {
+  return { ...one, missing: [...missing] }
+}
+
+export function viewOfTotal({ quantity, title, dimension, total: amount, counted: known, notApplicable, notKnown }: BuildingTakeOff['totals'][number]): z.infer<typeof total> {
   const lists = { counted: [...known], notApplicable: [...notApplicable], notKnown: [...notKnown] }
   if (dimension === null) return { quantity, title, unit: null, amount, inchPound: String(amount), si: String(amount), ...lists }
   return { quantity, title, unit: baseUnits[dimension], amount, inchPound: quantityText({ dimension, amount }, 'inchPound'), si: quantityText({ dimension, amount }, 'si'), ...lists }

@@ -1,5 +1,7 @@
 import type { Dimension } from '../units/dimension.ts'
+import { lintelWeighs } from './lintel-schedule.ts'
 import type { QuantityResult } from './result.ts'
+import { splicesCut } from './stock-to-cut.ts'
 import { amountOf, flashingPieces, lintelPieces, type FlashingPiece, type LintelPiece, type ScheduledOpening } from './schedule-pieces.ts'
 
 /** The sum of a quantity over the openings for which it is known. */
@@ -52,6 +54,11 @@ const ofPieces = [
   ['sill.flashing-cut-length', 'Sill flashing, cut length'],
   ['sill.flashing-girth', 'Sill flashing, girth'],
 ] as const
+
+/** Everything that adding up a schedule looks at, so that the rest of an evaluation need not be kept. */
+export const quantitiesTakenOff: ReadonlySet<string> = new Set([
+  ...[...summed, ...ofPieces].map(([quantity]) => quantity), 'lintel.lightest-angle', ...splicesCut, ...lintelWeighs,
+])
 
 /** Adds up an opening schedule. What is not known is a gap, never a nought in a total. */
 export function buildingTakeOff(openings: readonly ScheduledOpening[]): BuildingTakeOff {

@@ -47,7 +47,8 @@ export function flashingPieces(openings: readonly ScheduledOpening[]): readonly 
   ])
 }
 
-function sectionOf(described: string | undefined, lightest: QuantityResult | undefined): Pick<LintelPiece, 'section' | 'chosen'> {
+/** The angle as described, else the lightest that was found. */
+export function sectionOf(described: string | undefined, lightest: QuantityResult | undefined): Pick<LintelPiece, 'section' | 'chosen'> {
   if (described !== undefined) return { section: described, chosen: 'described' }
   const found = lightest?.status === 'computed' && typeof lightest.value === 'string' ? lightest.value : null
   return { section: found, chosen: found === null ? 'notKnown' : 'lightest' }

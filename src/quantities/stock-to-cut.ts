@@ -16,6 +16,9 @@ const places = [
   ['sill', 'sill.flashing-splices', 'sill.flashing-girth'],
 ] as const
 
+/** What tells how flashing is spliced. */
+export const splicesCut: readonly string[] = places.map(([, splices]) => splices)
+
 /** The pieces of a schedule after splicing, by the stock that they are cut from. */
 export function stockToCut(openings: readonly ScheduledOpening[]): readonly StockToCut[] {
   const stocks = new Map<string, StockToCut>()

@@ -1,6 +1,6 @@
 import type { Finding } from '../evaluation/document.ts'
-import { facts } from '../opening/facts.ts'
-import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { isHidden } from '../opening/facts.ts'
+import type { HoldPoint } from '../opening/hold-points.ts'
 import type { Miss } from './finding-history.ts'
 import type { OpeningRecord, Recorded } from './opening-record.ts'
 import type { Place } from './outcomes.ts'
@@ -42,7 +42,7 @@ type Found = Pick<NonConformance, 'title' | 'force' | 'measured' | 'required' | 
 /** As the last look found it; a rule that is gone from the catalog leaves only its id. */
 function foundOf(finding: Finding | undefined, { rule, member }: Place, holdPoint: HoldPoint | null): Found {
   if (!finding) return { title: rule, force: null, measured: null, required: null, covered: false, remedy: null, cautions: [] }
-  const covered = isHidden(finding.fact, holdPoint)
+  const covered = finding.fact !== null && isHidden(finding.fact, holdPoint)
   const measured = finding.members.find((end) => end.member === member)?.measured ?? finding.measured
   const remedy = covered ? finding.remedy?.afterCoverUp : finding.remedy?.beforeCoverUp
   return { title: finding.title, force: finding.force, measured: measured?.text ?? null, required: finding.required.text, covered, remedy: remedy ?? null, cautions: finding.cautions }
@@ -69,9 +69,4 @@ function stateOf({ status }: Miss, { chosen, verification, grant }: Done): NonCo
 /** What names no end is about both. */
 function concerns(held: { readonly rule: string; readonly member?: Place['member'] | undefined }, { rule, member }: Place): boolean {
   return held.rule === rule && ((held.member ?? null) === null || member === null || held.member === member)
-}
-
-function isHidden(fact: string | null, holdPoint: HoldPoint | null): boolean {
-  const hiddenBy = fact === null ? undefined : facts.get(fact)?.hiddenBy
-  return hiddenBy !== undefined && holdPoint !== null && compareHoldPoints(holdPoint, hiddenBy) >= 0
 }

@@ -86,4 +86,6 @@ export interface Journal {
   appendEntries(project: string, entries: readonly NewEntry[], received: Received, seen: Seen): Promise<Appending>
   /** Entries of a project, or of one opening, after a sequence, in order. */
   readEntries(project: string, opening: string | null, afterSequence: number, first: number): Promise<readonly Entry[]>
+  /** The ids of the openings of which a project has entries, in the order of their code points, after an id. */
+  listOpenings(project: string, after: string | null, first: number): Promise<{ readonly items: readonly string[]; readonly next: string | null }>
 }

@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises'
 import supertest from 'supertest'
 import { afterAll } from 'vitest'
 import type { z } from 'zod'
@@ -18,7 +19,7 @@ export async function jurisdictionService() {
   if (!opened.ok) throw new Error('the catalog is refused')
   let made = 0
   const next = () => `id-${String(++made).padStart(6, '0')}`
-  const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: async () => undefined }
+  const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate() }
   const app = await buildApp({ deps, publicUrl, mostLag: 0 })
   await app.ready()
   afterAll(async () => {

@@ -70,7 +70,7 @@ describe('what is not asked rightly is refused', () => {
 
   test('a body beyond a mebibyte: 413', async () => {
     const response = await http.post('/v1/evaluations').send({ ...example, opening: { reference: 'x'.repeat(1_048_577) } }).expect(413).expect('content-type', problemJson)
-    expect(problemIn(response)).toMatchObject({ code: 'tooLarge', detail: 'Send one opening at a time.' })
+    expect(problemIn(response)).toMatchObject({ code: 'tooLarge', detail: 'Send less at a time: one opening, or a part of a sheet.' })
   })
 
   test.each(['/v1/rules/%ZZ', '/v1/rules/%E0%A4%A', '/v1/publications/%'])('an address that cannot be decoded: %s: 400', async (path) => {

@@ -51,6 +51,19 @@ export function keepsTheJournal(freshPlace: () => Promise<RecordsPlace>): void {
     })
   })
 
+  describe('openings', () => {
+    test('are listed once each, in the byte order of their ids, a page at a time', async () => {
+      const records = await open()
+      for (const id of ['p', 'q']) await records.createProject(project(id))
+      const ids = ['b', 'a-10', 'B', 'a-2', 'b', 'a~']
+      await append(records, 'p', ids.map((opening, index) => entry(`e-${index}`, { opening })))
+      await append(records, 'q', [entry('other', { opening: 'z' })])
+      expect(await records.listOpenings('p', null, 3)).toEqual({ items: ['B', 'a-10', 'a-2'], next: 'a-2' })
+      expect(await records.listOpenings('p', 'a-2', 3)).toEqual({ items: ['a~', 'b'], next: null })
+      expect(await records.listOpenings('none', null, 3)).toEqual({ items: [], next: null })
+    })
+  })
+
   describe('entries', () => {
     test('are numbered without a gap and chained, each to the one before', async () => {
       const records = await open()

@@ -43,6 +43,9 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   recordedEvaluation: operations.evaluateRecordedOpening,
   journal: operations.readJournal,
   projectExport: operations.exportProject,
+  openings: operations.listOpenings,
+  building: operations.readBuilding,
+  buildingTable: operations.readBuildingTable,
   releases: operations.listReleases,
   tokens: operations.listTokens,
 }
@@ -57,6 +60,7 @@ const mutations: Readonly<Record<string, AnyOperation>> = {
   createProject: operations.createProject,
   changeProject: operations.changeProject,
   postEntries: operations.postEntries,
+  importSchedule: operations.importSchedule,
   createToken: operations.createToken,
   revokeToken: operations.revokeToken,
 }

@@ -3,8 +3,11 @@ import { operations } from '../../operations/index.ts'
 import { answer } from './answer.ts'
 import { routeSchema } from './schemas.ts'
 
-const { createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal } = operations
+const { createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, listOpenings, readBuilding, readBuildingTable, importSchedule } = operations
 const tag = 'Records'
+
+/** A sheet of 10,000 rows, and what JSON adds to it. */
+const largestSheet = 10_485_760
 
 /** The record of a building: its openings as drawn and as seen. */
 export const projects: FastifyPluginAsync = async (app) => {
@@ -17,16 +20,33 @@ export const projects: FastifyPluginAsync = async (app) => {
   app.post('/projects/:project/entries', { schema: routeSchema(postEntries, tag, { path: ['project'], body: 'input', guarded: true }) }, (request, reply) =>
     answer(postEntries, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
   )
+  app.post('/projects/:project/schedule-imports', { schema: routeSchema(importSchedule, tag, { path: ['project'], body: 'input', guarded: true }), bodyLimit: largestSheet }, (request, reply) =>
+    answer(importSchedule, request, reply, { input: { ...bodyOf(request, 'csv'), ...(request.params as object) } }),
+  )
   app.get('/projects/:project/journal', { schema: routeSchema(readJournal, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readJournal, request, reply))
+  app.get('/projects/:project/openings', { schema: routeSchema(listOpenings, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(listOpenings, request, reply))
+  app.get('/projects/:project/building', { schema: routeSchema(readBuilding, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readBuilding, request, reply))
+  app.get('/projects/:project/tables/:table', { schema: routeSchema(readBuildingTable, tag, { path: ['project', 'table'], content: { 'text/csv': { schema: { type: 'string' } } }, guarded: true }) }, (request, reply) =>
+    answer(readBuildingTable, request, reply, { content: (table) => ({ type: csv, body: String(table) }), headers: () => fileName(request) }),
+  )
   app.get('/projects/:project/openings/:opening', { schema: routeSchema(readOpeningRecord, tag, { path: ['project', 'opening'], guarded: true }) }, (request, reply) => answer(readOpeningRecord, request, reply))
   app.get('/projects/:project/openings/:opening/evaluation', { schema: routeSchema(evaluateRecordedOpening, tag, { path: ['project', 'opening'], guarded: true }) }, (request, reply) =>
     answer(evaluateRecordedOpening, request, reply),
   )
 }
 
+/** As RFC 4180 registers it: the character set and whether there is a header. */
+const csv = 'text/csv; charset=utf-8; header=present'
+
+/** What a browser saves it as; ids and tables that were answered are plain words. */
+function fileName({ params }: FastifyRequest): Readonly<Record<string, string>> {
+  const { project, table } = params as { project: string; table: string }
+  return { 'content-disposition': `attachment; filename="${table}-${project}.csv"` }
+}
+
 /** What is no object goes on as it is, for the operation to refuse in its own words. */
-function bodyOf({ body }: FastifyRequest): object {
-  return typeof body === 'object' && body !== null && !Array.isArray(body) ? body : { entries: body }
+function bodyOf({ body }: FastifyRequest, meant = 'entries'): object {
+  return typeof body === 'object' && body !== null && !Array.isArray(body) ? body : { [meant]: body }
 }
 
 function versionOf({ headers }: FastifyRequest) {

@@ -1,5 +1,7 @@
 import { linkOf, type Appended, type Appending, type Entry, type NewEntry, type Received, type Seen } from '../journal.ts'
+import type { Page } from '../records.ts'
 import type { Db, Flavor, Trx } from './flavor.ts'
+import { pageOf } from './page.ts'
 import type { EntryRow } from './schema.ts'
 
 interface Posting {
@@ -29,6 +31,13 @@ export async function readEntries(db: Db, project: string, opening: string | nul
   const all = db.selectFrom('entries').selectAll().where('project', '=', project).where('sequence', '>', afterSequence).orderBy('sequence').limit(first)
   const rows = await (opening === null ? all : all.where('opening', '=', opening)).execute()
   return rows.map(toEntry)
+}
+
+/** The ids of openings are letters, digits and a few signs, so that no id comes before "". */
+export async function listOpenings(db: Db, project: string, after: string | null, first: number): Promise<Page<string>> {
+  const rows = await db.selectFrom('entries').select('opening as id').distinct().where('project', '=', project).where('opening', '>', after ?? '').orderBy('opening').limit(first + 1).execute()
+  const { items, next } = pageOf(rows, first)
+  return { items: items.map(({ id }) => id), next }
 }
 
 interface Last {

@@ -5,7 +5,7 @@ import type { AdoptionWatch } from './adoption-watch.ts'
 import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './drafts.ts'
 import { keepEvaluation, listEvaluations, readEvaluation } from './evaluations.ts'
 import type { Db, Flavor } from './flavor.ts'
-import { appendEntries, readEntries } from './journal.ts'
+import { appendEntries, listOpenings, readEntries } from './journal.ts'
 import { changeProject, createProject, listProjects, readProject } from './projects.ts'
 import { createToken, findToken, listTokens, revokeToken } from './tokens.ts'
 
@@ -35,6 +35,7 @@ export function sqlRecords(db: Db, flavor: Flavor, watch: AdoptionWatch): Record
     changeProject: (id, seenVersion, next) => changeProject(db, id, seenVersion, next),
     appendEntries: (project, entries, received, seen) => appendEntries(db, flavor, { project, entries, received, seen }),
     readEntries: (project, opening, afterSequence, first) => readEntries(db, project, opening, afterSequence, first),
+    listOpenings: (project, after, first) => listOpenings(db, project, after, first),
 
     createToken: (token) => createToken(db, token),
     findToken: (secretHash) => findToken(db, secretHash),
