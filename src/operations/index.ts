@@ -3,12 +3,14 @@ import { adoptDraft } from './adopt-draft.ts'
 import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './amendment-drafts.ts'
 import { listAmendments, readAmendment } from './amendments.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
+import { readForm, readOpeningForm } from './forms.ts'
 import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
 import { listRules } from './list-rules.ts'
 import { planCuts } from './plan-cuts.ts'
 import { evaluateRecordedOpening, readJournal, readOpeningRecord } from './opening-records.ts'
 import { postEntries } from './post-entries.ts'
+import { postFormAnswers } from './post-form-answers.ts'
 import { changeProject, createProject, listProjects, readProject } from './projects.ts'
 import { previewDraft } from './preview-draft.ts'
 import { listPublications, readPublication } from './publications.ts'
@@ -23,9 +25,9 @@ import { createToken, listTokens, revokeToken } from './tokens.ts'
 /** Everything the service does. */
 export const operations = {
   evaluateOpening: serveEvaluation, keepEvaluation, readEvaluation, reproduceEvaluation,
-  listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases,
+  listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases, readForm,
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
-  createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal,
+  createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, readOpeningForm, postFormAnswers,
   createToken, listTokens, revokeToken,
 } as const

@@ -29,6 +29,7 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   drivingRain: operations.analyzeDrivingRain,
   facts: operations.listFacts,
   holdPoints: operations.listHoldPoints,
+  form: operations.readForm,
   amendments: operations.listAmendments,
   amendment: operations.readAmendment,
   amendmentDrafts: operations.listDrafts,
@@ -38,6 +39,7 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   project: operations.readProject,
   openingRecord: operations.readOpeningRecord,
   recordedEvaluation: operations.evaluateRecordedOpening,
+  openingForm: operations.readOpeningForm,
   journal: operations.readJournal,
   releases: operations.listReleases,
   tokens: operations.listTokens,
@@ -53,6 +55,7 @@ const mutations: Readonly<Record<string, AnyOperation>> = {
   createProject: operations.createProject,
   changeProject: operations.changeProject,
   postEntries: operations.postEntries,
+  postFormAnswers: operations.postFormAnswers,
   createToken: operations.createToken,
   revokeToken: operations.revokeToken,
 }

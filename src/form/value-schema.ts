@@ -1,0 +1,53 @@
+import type { FactDefinition } from '../opening/fact.ts'
+import type { LengthUnit } from '../units/length-text.ts'
+import { quantityExamples, readQuantity } from '../units/quantity.ts'
+import { amountPattern, lengthPattern } from '../units/written-pattern.ts'
+import { choiceWords } from './choice-words.ts'
+
+export type JsonSchema = Readonly<Record<string, unknown>>
+
+/** What an answer may be. Texts of one kind are described once, in $defs. */
+export interface ValueSchema {
+  readonly schema: JsonSchema
+  readonly definitions: Readonly<Record<string, JsonSchema>>
+  /** How to write it, where that does not go without saying. */
+  readonly howToWrite: string | null
+  /** True where the form says so once at its head, because so many questions would repeat it. */
+  readonly saidOnce?: true
+}
+
+/** A choice of two words rather than true or false: a box that is not ticked could mean "no" or "not looked at". */
+const yesNo: JsonSchema = { type: 'string', oneOf: [{ const: 'yes', title: 'Yes' }, { const: 'no', title: 'No' }] }
+
+export function valueSchema(definition: FactDefinition, lengthUnit: LengthUnit | undefined): ValueSchema {
+  const { kind, dimension = 'count', choices = [] } = definition
+  if (kind === 'boolean') return { schema: yesNo, definitions: {}, howToWrite: null }
+  if (kind === 'choice') return { schema: { type: 'string', oneOf: choices.map((choice) => ({ const: choice, title: choiceWords(choice) })) }, definitions: {}, howToWrite: null }
+  if (kind === 'section') return named('section', { type: 'string', maxLength: 60, examples: ['L5x3-1/2x5/16', '2L6x3-1/2x5/16', 'L127x89x7.9'] }, 'Write it like L5x3-1/2x5/16 or L127x89x7.9.')
+  if (dimension === 'count') return count(definition)
+  const signed = (readQuantity(definition.between?.[0] ?? '0')?.amount ?? 0) < 0
+  if (dimension === 'length') return length(signed, lengthUnit)
+  const examples = quantityExamples[dimension]
+  const written = { type: 'string', maxLength: 60, pattern: amountPattern(dimension, { signed }), examples: examples.split(/,? or (?:as a slope )?/) }
+  return named(signed ? `${dimension}OrNegative` : dimension, written, `Write it like ${examples}.`)
+}
+
+function count({ between = ['0', '10000'] }: FactDefinition): ValueSchema {
+  const [minimum, maximum] = between.map(Number)
+  return { schema: { type: 'integer', minimum, maximum }, definitions: {}, howToWrite: 'A whole number.', saidOnce: true }
+}
+
+export function howToWriteLengths(lengthUnit: LengthUnit | undefined): string {
+  const bare = lengthUnit === undefined ? '' : ` A number alone is in ${lengthUnit === 'in' ? 'inches' : 'millimeters'}.`
+  return `Write it like 3 7/8 in, 4'-6 1/2" or 98 mm.${bare}`
+}
+
+function length(signed: boolean, lengthUnit: LengthUnit | undefined): ValueSchema {
+  const examples = lengthUnit === 'mm' ? ['98 mm', '3 7/8 in'] : ['3 7/8 in', '98 mm']
+  const schema = { type: 'string', maxLength: 60, pattern: lengthPattern({ signed, lengthUnit }), examples }
+  return { ...named(signed ? 'lengthOrNegative' : 'length', schema, howToWriteLengths(lengthUnit)), saidOnce: true }
+}
+
+function named(name: string, definition: JsonSchema, howToWrite: string): ValueSchema {
+  return { schema: { $ref: `#/$defs/${name}` }, definitions: { [name]: definition }, howToWrite }
+}
