@@ -11,7 +11,8 @@ export interface Question extends Asked {
   readonly name: string
   readonly section: SectionName
   readonly reasons: Reasons
-  readonly isOpen: boolean
+  /** True where somebody has read it already, and nothing contradicts that. */
+  readonly isRead: boolean
 }
 
 /** A question that matters, was never answered, and whose answer can no longer be seen. */
@@ -25,13 +26,13 @@ export interface Standing {
   readonly isOpen: (asked: Asked & { readonly name: string }) => boolean
 }
 
-/** The questions of a hold point: section by section, open ones first, mandatory ones first, and beside each other what lies beside each other. */
+/** The questions of a hold point: section by section, unread ones first, mandatory ones first, and beside each other what lies beside each other. */
 export function questionsAt(holdPoint: HoldPoint, reasonsOf: ReadonlyMap<string, Reasons>, standing: Standing): readonly Question[] {
   const questions = [...reasonsOf].flatMap(([fact, reasons]) => askedAbout(fact).flatMap((asked): Question[] => {
     const name = questionName(asked)
     const isOpen = standing.isOpen({ ...asked, name })
     const section = sectionOf(fact, holdPoint, reasons, { isOpen, onRecord: standing.onRecord })
-    return section ? [{ ...asked, name, section, reasons, isOpen }] : []
+    return section ? [{ ...asked, name, section, reasons, isRead: standing.onRecord && !isOpen }] : []
   }))
   return questions.toSorted((a, b) => sectionNames.indexOf(a.section) - sectionNames.indexOf(b.section) || weight(a) - weight(b))
 }
@@ -75,7 +76,7 @@ function sectionOf(fact: string, holdPoint: HoldPoint, reasons: Reasons, { isOpe
   return wasDue && (onRecord || next === undefined) ? 'overdue' : undefined
 }
 
-/** Open before answered, mandatory first, then what any rule asks for, then what only a quantity needs. */
-function weight({ reasons, isOpen }: Question): number {
-  return (isOpen ? 0 : 3) + (isMandatory(reasons) ? 0 : reasons.rules.length > 0 ? 1 : 2)
+/** Unread before read, mandatory first, then what any rule asks for, then what only a quantity needs. */
+function weight({ reasons, isRead }: Question): number {
+  return (isRead ? 3 : 0) + (isMandatory(reasons) ? 0 : reasons.rules.length > 0 ? 1 : 2)
 }

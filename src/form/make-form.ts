@@ -38,8 +38,7 @@ export interface Form {
 export function makeForm(subject: Subject, ruleSet: RuleSet, catalog: Catalog): Form {
   const { holdPoint, known } = subject
   const assessment = evaluate(subject.opening, ruleSet, catalog, null)
-  const computed = new Set(assessment.quantities.map(({ id }) => id))
-  const reasonsOf = reasonsByFact(ruleSet, catalog, assessment, (id) => computed.has(id))
+  const reasonsOf = reasonsByFact(ruleSet, catalog, assessment)
   const standing = standingOf(known, subject.opening)
   const questions = questionsAt(holdPoint, reasonsOf, standing)
   const covered = coveredAt(holdPoint, reasonsOf, standing)

@@ -1,4 +1,4 @@
-import { spellingsOf, type Dimension } from './dimension.ts'
+import { baseUnits, spellingsOf, type Dimension } from './dimension.ts'
 import { denominators, type LengthUnit } from './length-text.ts'
 
 /**
@@ -36,17 +36,20 @@ interface Written {
 
 /** A length with its unit; a bare number too, where there is a unit that it takes. */
 export function lengthPattern({ signed, lengthUnit }: Written & { readonly lengthUnit?: LengthUnit | undefined }): string {
-  const unit = lengthUnit === undefined ? unitsOf('length') : `(?:${unitsOf('length')})?`
+  const unit = lengthUnit === undefined ? unitsOf.length : `(?:${unitsOf.length})?`
   return whole(signed ? `(?:${dash}${space})?` : '', `${feetAndInches}|${number}${space}${unit}`)
 }
 
 /** Any other amount with its unit; an angle also as a fall over a run, a ratio also as a plain number. */
 export function amountPattern(dimension: Exclude<Dimension, 'length'>, { signed }: Written): string {
   const minus = signed ? `${dash}?` : ''
-  if (dimension === 'angle') return whole(minus, `${slope}|${plainNumber}${space}${unitsOf('angle')}`)
+  if (dimension === 'angle') return whole(minus, `${slope}|${plainNumber}${space}${unitsOf.angle}`)
   if (dimension === 'ratio') return whole(minus, `${plainNumber}${space}(?:%|${anyCase('percent')})?`)
-  return whole(minus, `${plainNumber}${space}${unitsOf(dimension)}`)
+  return whole(minus, `${plainNumber}${space}${unitsOf[dimension]}`)
 }
+
+/** Any unit of a dimension, as it may be typed. */
+const unitsOf = Object.fromEntries((Object.keys(baseUnits) as Dimension[]).map((dimension) => [dimension, anyOf(spellingsOf(dimension).map(({ text, anyCase: any }) => spelling(text, any)))])) as Readonly<Record<Dimension, string>>
 
 const run = String.raw`(?:[1-9]\d{0,14}(?:\.\d{1,15})?)`
 const perFoot = `${plainNumber}${space}(?:${inchSigns}|${anyCase('in')}\\.?|${anyCase('inch')})${space}(?:${anyCase('per')}\\s+|/${space})(?:${anyCase('ft')}\\.?|${anyCase('foot')})`
@@ -56,8 +59,7 @@ function whole(minus: string, inner: string): string {
   return `^${space}${minus}(?:${inner})${space}$`
 }
 
-function unitsOf(dimension: Dimension): string {
-  const written = spellingsOf(dimension).map(({ text, anyCase: any }) => spelling(text, any))
+function anyOf(written: readonly string[]): string {
   return `(?:${[...new Set(written)].join('|')})`
 }
 
