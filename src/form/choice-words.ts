@@ -16,3 +16,17 @@ export function choiceWords(choice: string): string {
   const spaced = choice.replace(/(?<=[a-z])(?=[A-Z])/g, ' ').toLowerCase()
   return /^[A-F]\d?$/.test(choice) ? choice : spaced.charAt(0).toUpperCase() + spaced.slice(1)
 }
+
+/** The choice that somebody chose, by its words or as it is written in a description; undefined where it is none of these. */
+export function choiceIn(choices: readonly string[], answer: unknown): string | undefined {
+  return choices.find((choice) => answer === choice || answer === choiceWords(choice))
+}
+
+/** What is true or false in a description is yes or no in a form. */
+export const yesNo = ['Yes', 'No'] as const
+
+export function flagIn(answer: unknown): boolean | undefined {
+  if (typeof answer === 'boolean') return answer
+  const said = typeof answer === 'string' ? answer.toLowerCase() : ''
+  return said === 'yes' ? true : said === 'no' ? false : undefined
+}

@@ -1,5 +1,6 @@
 import { facts } from '../opening/facts.ts'
 import type { Opening, Reading } from '../opening/opening.ts'
+import { choiceWords } from './choice-words.ts'
 import { askedAbout, questionName, type Asked } from './question-name.ts'
 import type { Known } from './question-schema.ts'
 
@@ -20,6 +21,6 @@ export function knownOf(designed: Opening | undefined, read: readonly Read[]): R
 
 /** As an answer would say it. */
 export function wordsOf(fact: string, { value, text }: Pick<Reading, 'value' | 'text'>): string {
-  if (facts.get(fact)?.kind !== 'boolean') return text
-  return value === true ? 'yes' : 'no'
+  if (typeof value === 'boolean') return value ? 'Yes' : 'No'
+  return facts.get(fact)?.kind === 'choice' ? choiceWords(text) : text
 }

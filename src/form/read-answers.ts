@@ -1,6 +1,7 @@
 import { closest } from 'fastest-levenshtein'
 import { facts } from '../opening/facts.ts'
 import { pointerOf, type Problem } from '../opening/problem.ts'
+import { choiceIn, choiceWords, flagIn, yesNo } from './choice-words.ts'
 import { everyQuestion, type Asked } from './question-name.ts'
 
 /** One answer of a filled form, with the place at which it stands; or what is wrong with it. */
@@ -47,9 +48,17 @@ function answerAt({ path, question, value }: Placed): GivenAnswer | WrongAnswer 
   const pointer = pointerOf(path)
   const asked = everyQuestion.get(question)
   if (!asked) return { question, pointer, problems: [{ code: 'unknownKey', pointer, detail: unknownWords(question) }] }
-  if (facts.get(asked.fact)?.kind !== 'boolean') return { ...asked, question, pointer, value }
-  const flag = flagOf(value)
-  return flag === undefined ? { question, pointer, problems: [{ code: 'notAllowed', pointer, detail: 'must be "yes" or "no"; left out where it is not known' }] } : { ...asked, question, pointer, value: flag }
+  const read = valueIn(asked.fact, value)
+  return 'expected' in read ? { question, pointer, problems: [{ code: 'notAllowed', pointer, detail: `must be ${read.expected}; left out where it is not known` }] } : { ...asked, question, pointer, value: read.value }
+}
+
+/** The value behind the words of a choice; whatever else was written is read like every other observation. */
+function valueIn(fact: string, answer: unknown): { readonly value: unknown } | { readonly expected: string } {
+  const { kind, choices = [] } = facts.get(fact) ?? {}
+  if (kind !== 'boolean' && kind !== 'choice') return { value: answer }
+  const value = kind === 'boolean' ? flagIn(answer) : choiceIn(choices, answer)
+  if (value !== undefined) return { value }
+  return { expected: (kind === 'boolean' ? yesNo : choices.map(choiceWords)).map((words) => `"${words}"`).join(' or ') }
 }
 
 const longestName = 120
@@ -57,11 +66,6 @@ const longestName = 120
 function unknownWords(name: string): string {
   if (name.length > longestName) return 'This is not a question of any form.'
   return `"${name}" is not a question of any form. Did you mean "${closest(name, [...everyQuestion.keys()])}"?`
-}
-
-function flagOf(value: unknown): boolean | undefined {
-  if (value === 'yes' || value === true) return true
-  return value === 'no' || value === false ? false : undefined
 }
 
 function isSection(value: unknown): value is Readonly<Record<string, unknown>> {

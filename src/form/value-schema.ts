@@ -2,7 +2,7 @@ import type { FactDefinition } from '../opening/fact.ts'
 import type { LengthUnit } from '../units/length-text.ts'
 import { quantityExamples, readQuantity } from '../units/quantity.ts'
 import { amountPattern, lengthPattern } from '../units/written-pattern.ts'
-import { choiceWords } from './choice-words.ts'
+import { choiceWords, yesNo } from './choice-words.ts'
 
 export type JsonSchema = Readonly<Record<string, unknown>>
 
@@ -16,13 +16,10 @@ export interface ValueSchema {
   readonly saidOnce?: true
 }
 
-/** A choice of two words rather than true or false: a box that is not ticked could mean "no" or "not looked at". */
-const yesNo: JsonSchema = { type: 'string', oneOf: [{ const: 'yes', title: 'Yes' }, { const: 'no', title: 'No' }] }
-
 export function valueSchema(definition: FactDefinition, lengthUnit: LengthUnit | undefined): ValueSchema {
   const { kind, dimension = 'count', choices = [] } = definition
-  if (kind === 'boolean') return { schema: yesNo, definitions: {}, howToWrite: null }
-  if (kind === 'choice') return { schema: { type: 'string', oneOf: choices.map((choice) => ({ const: choice, title: choiceWords(choice) })) }, definitions: {}, howToWrite: null }
+  if (kind === 'boolean') return choice(yesNo, [true, false])
+  if (kind === 'choice') return choice(choices.map(choiceWords), choices)
   if (kind === 'section') return named('section', { type: 'string', maxLength: 60, examples: ['L5x3-1/2x5/16', '2L6x3-1/2x5/16', 'L127x89x7.9'] }, 'Write it like L5x3-1/2x5/16 or L127x89x7.9.')
   if (dimension === 'count') return count(definition)
   const signed = (readQuantity(definition.between?.[0] ?? '0')?.amount ?? 0) < 0
@@ -30,6 +27,14 @@ export function valueSchema(definition: FactDefinition, lengthUnit: LengthUnit |
   const examples = quantityExamples[dimension]
   const written = { type: 'string', maxLength: 60, pattern: amountPattern(dimension, { signed }), examples: examples.split(/,? or (?:as a slope )?/) }
   return named(signed ? `${dimension}OrNegative` : dimension, written, `Write it like ${examples}.`)
+}
+
+/**
+ * A list of words, also for yes and no. A box that is not ticked could mean "no" or "not looked at", and form libraries
+ * fill in the first of several constants by themselves; of a plain list of words they take none until somebody chooses.
+ */
+function choice(words: readonly string[], values: readonly unknown[]): ValueSchema {
+  return { schema: { type: 'string', enum: [...words], 'x-values': [...values] }, definitions: {}, howToWrite: null }
 }
 
 function count({ between = ['0', '10000'] }: FactDefinition): ValueSchema {

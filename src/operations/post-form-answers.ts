@@ -13,7 +13,7 @@ const { at, by, note: noteInput } = entryInput.shape
 
 const answers = z
   .record(z.string(), z.unknown())
-  .meta({ id: 'FormAnswers', description: 'What the form library made: the answers by question, in the sections of the form or without them. Yes and no as words; what is left out, null or empty is not known.' })
+  .meta({ id: 'FormAnswers', description: 'What the form library made: the answers by question, in the sections of the form or without them. Choices in the words of the form; what is left out, null or empty is not known.' })
 
 const input = z
   .strictObject({

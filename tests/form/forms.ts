@@ -20,7 +20,8 @@ export interface Question {
   readonly description: string
   readonly type?: string
   readonly $ref?: string
-  readonly oneOf?: readonly { readonly const: string; readonly title: string }[]
+  readonly enum?: readonly string[]
+  readonly 'x-values'?: readonly unknown[]
   readonly 'x-fact': string
   readonly 'x-member'?: 'left' | 'right'
   readonly 'x-mandatory': boolean
