@@ -20,7 +20,7 @@ export function formWords({ holdPoint, about, lengthUnit, rules, covered, questi
   const paragraphs = [
     questions === 0 ? 'No rule asks for anything that can be seen here.' : 'Answer what you can see. Leave out what you cannot: no answer means not known, never no. What is covered is left out too; say so in the note.',
     `Lengths: ${howToWriteLengths(lengthUnit).replace('Write it like', 'write them like')}`,
-    ...(covered > 0 ? [`${covered === 1 ? 'One thing that matters is' : `${covered} things that matter are`} hidden already and was never read; the note is the place to say what is known of it.`] : []),
+    ...(covered > 0 ? [`${covered === 1 ? 'One thing that matters was never read and is' : `${covered} things that matter were never read and are`} hidden by now; say in the note what is known of ${covered === 1 ? 'it' : 'them'}.`] : []),
     ...(cautions.length > 0 ? [`Before you climb, reach in or open anything: ${cautions.join('; ')}.`] : []),
     notice,
   ]

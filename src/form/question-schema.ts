@@ -33,9 +33,9 @@ export function questionSchema(question: Question, definition: FactDefinition, v
   }
 }
 
-function descriptionOf({ section, member, reasons }: Question, { help, hiddenBy }: FactDefinition, { howToWrite, saidOnce }: ValueSchema): string {
+function descriptionOf({ section, member, reasons }: Question, { help, hiddenBy }: FactDefinition, { howToWrite, inShort }: ValueSchema): string {
   const end = member ? `${member === 'left' ? 'Left' : 'Right'}, seen from outside. ` : ''
-  const writing = howToWrite !== null && !saidOnce ? ` ${howToWrite}` : ''
+  const writing = [inShort ?? howToWrite ?? ''].filter((words) => words !== '').map((words) => ` ${words}`).join('')
   const before = hiddenBy && section !== 'lastChance' ? ` Hidden from "${titleOf(hiddenBy)}" on.` : ''
   return `${end}${askingWords(help)}${writing}${before} ${reasonWords(reasons)}`
 }

@@ -12,8 +12,8 @@ export interface ValueSchema {
   readonly definitions: Readonly<Record<string, JsonSchema>>
   /** How to write it, where that does not go without saying. */
   readonly howToWrite: string | null
-  /** True where the form says so once at its head, because so many questions would repeat it. */
-  readonly saidOnce?: true
+  /** The same in a few words, where so many questions would repeat it that the form says it once at its head. */
+  readonly inShort?: string
 }
 
 export function valueSchema(definition: FactDefinition, lengthUnit: LengthUnit | undefined): ValueSchema {
@@ -39,7 +39,7 @@ function choice(words: readonly string[], values: readonly unknown[]): ValueSche
 
 function count({ between = ['0', '10000'] }: FactDefinition): ValueSchema {
   const [minimum, maximum] = between.map(Number)
-  return { schema: { type: 'integer', minimum, maximum }, definitions: {}, howToWrite: 'A whole number.', saidOnce: true }
+  return { schema: { type: 'integer', minimum, maximum }, definitions: {}, howToWrite: 'A whole number.', inShort: '' }
 }
 
 export function howToWriteLengths(lengthUnit: LengthUnit | undefined): string {
@@ -50,7 +50,8 @@ export function howToWriteLengths(lengthUnit: LengthUnit | undefined): string {
 function length(signed: boolean, lengthUnit: LengthUnit | undefined): ValueSchema {
   const examples = lengthUnit === 'mm' ? ['98 mm', '3 7/8 in'] : ['3 7/8 in', '98 mm']
   const schema = { type: 'string', maxLength: 60, pattern: lengthPattern({ signed, lengthUnit }), examples }
-  return { ...named(signed ? 'lengthOrNegative' : 'length', schema, howToWriteLengths(lengthUnit)), saidOnce: true }
+  const inShort = lengthUnit === undefined ? `With its unit, like ${examples[0] ?? ''}.` : `In ${lengthUnit === 'in' ? 'inches' : 'millimeters'}, or with its unit.`
+  return { ...named(signed ? 'lengthOrNegative' : 'length', schema, howToWriteLengths(lengthUnit)), inShort }
 }
 
 function named(name: string, definition: JsonSchema, howToWrite: string): ValueSchema {

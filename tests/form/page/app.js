@@ -18,7 +18,7 @@ function App() {
   const [told, tell] = useState('')
   const send = async ({ formData }) => tell(wordsOf(await post(formData)))
   return h('main', null,
-    h(Form, { schema, validator, formData: answers, onChange: ({ formData }) => change(formData), onSubmit: send, transformErrors, showErrorList: 'top', noHtml5Validate: true }),
+    h(Form, { schema, validator, formData: answers, onChange: ({ formData }) => change(formData), onSubmit: send, transformErrors, showErrorList: 'top', focusOnFirstError: true, noHtml5Validate: true }),
     h('output', null, told),
   )
 }
