@@ -65,7 +65,7 @@ interface State {
 /** Where a question belongs; undefined where its fact cannot be seen, or where nobody needs it at this hold point. */
 function sectionOf(fact: string, holdPoint: HoldPoint, reasons: Reasons, { isOpen, onRecord }: State): SectionName | undefined {
   const { from, hiddenBy } = facts.get(fact) ?? {}
-  if (!from || compareHoldPoints(from, holdPoint) > 0 || (hiddenBy && compareHoldPoints(holdPoint, hiddenBy) >= 0)) return undefined
+  if (!isInSight(fact, holdPoint)) return undefined
   const next = nextToHide(holdPoint)?.id
   if (hiddenBy !== undefined && hiddenBy === next) return 'lastChance'
   if (from === holdPoint) return 'now'
@@ -74,6 +74,11 @@ function sectionOf(fact: string, holdPoint: HoldPoint, reasons: Reasons, { isOpe
   const wasDue = reasons.rules.some(({ rule }) => rule.force === 'mandatory' && compareHoldPoints(rule.holdPoint, holdPoint) < 0)
   // Without a record, a look at finished work takes in whatever shows.
   return wasDue && (onRecord || next === undefined) ? 'overdue' : undefined
+}
+
+function isInSight(fact: string, holdPoint: HoldPoint): boolean {
+  const { from, hiddenBy } = facts.get(fact) ?? {}
+  return from !== undefined && compareHoldPoints(from, holdPoint) <= 0 && (hiddenBy === undefined || compareHoldPoints(holdPoint, hiddenBy) < 0)
 }
 
 /** Unread before read, mandatory first, then what any rule asks for, then what only a quantity needs. */

@@ -41,7 +41,7 @@ export const readForm = defineOperation({
   name: 'readForm',
   summary: 'Read the form for a hold point',
   description: 'What an inspector can see at this hold point and the rules of the place ask for, as a JSON Schema document that a form library shows without knowing anything of openings. For an opening on record, ask for its own form.',
-  input: z.strictObject({ ...place, kind: geometry.shape.kind.clone().meta({ id: 'OpeningGeometryKind', description: 'What fills the opening.' }), ...asked }),
+  input: z.strictObject({ ...place, kind: geometry.shape.kind.meta({ description: 'What fills the opening.' }), ...asked }),
   output: formView,
   answer: (deps, { kind, holdPoint, lengthUnit, ...where }) => {
     const ruleSet = resolvePlace(deps, where)

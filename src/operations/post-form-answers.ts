@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { nameBasedId } from '../form/name-based-id.ts'
+import { everyQuestion } from '../form/question-name.ts'
 import { readAnswers, type GivenAnswer, type WrongAnswer } from '../form/read-answers.ts'
 import { holdPointId } from '../opening/hold-points.ts'
 import type { Problem } from '../opening/problem.ts'
@@ -12,7 +13,7 @@ const text = z.string()
 const { at, by, note: noteInput } = entryInput.shape
 
 const answers = z
-  .record(z.string(), z.unknown())
+  .record(z.string(), z.unknown(), { error: 'an object with the answers by question' })
   .meta({ id: 'FormAnswers', description: 'What the form library made: the answers by question, in the sections of the form or without them. Choices in the words of the form; what is left out, null or empty is not known.' })
 
 const input = z
@@ -87,5 +88,6 @@ function inFormWords({ code, detail }: Problem, pointer: string): Problem {
 
 function unusable(one: GivenAnswer | WrongAnswer): Item {
   const problems = 'problems' in one ? one.problems.map((problem) => ({ ...problem, pointer: `/answers${problem.pointer}` })) : []
-  return { id: null, outcome: 'refused', sequence: null, question: one.question, fact: null, member: null, problems }
+  const { fact = null, member = null } = everyQuestion.get(one.question) ?? {}
+  return { id: null, outcome: 'refused', sequence: null, problems, question: one.question, fact, member }
 }

@@ -65,7 +65,7 @@ function anyOf(written: readonly string[]): string {
 
 /** One unit as it may be typed. */
 function spelling(text: string, any: boolean): string {
-  return [...text].map((sign) => variants[sign] ?? (any && /[a-z]/.test(sign) ? `[${sign.toUpperCase()}${sign}]` : sign.replace(/[\\^$*+?()[\]{}|/]/, String.raw`\$&`))).join('')
+  return Array.from(text, (sign) => variants[sign] ?? (any && /[a-z]/.test(sign) ? `[${sign.toUpperCase()}${sign}]` : sign.replace(/[\\^$*+?()[\]{}|/]/, String.raw`\$&`))).join('')
 }
 
 function anyCase(word: string): string {

@@ -109,12 +109,12 @@ describe('a filled form', () => {
 
   test('is refused as a whole only where nothing of it could be recorded', async () => {
     const wrong = problemIn(await post({ ...filling(15, answers), id: 'no-uuid', at: 'yesterday', holdPoint: 'lunch', method: 'guess' }))
-    expect(wrong.errors?.map(({ pointer }) => pointer)).toEqual(['/id', '/at', '/holdPoint', '/method'])
+    expect(wrong.errors.map(({ pointer }) => pointer)).toEqual(['/id', '/at', '/holdPoint', '/method'])
     expect(problemIn(await post(filling(16, {}))).errors).toMatchObject([{ code: 'missingKey', pointer: '/answers' }])
     expect(problemIn(await post(filling(16, { note: 'Nothing to be seen.', now: { wall_loadAbove: '' } }))).errors).toMatchObject([{ pointer: '/answers' }])
     expect(problemIn(await post(filling(16, { ...answers, note: 'x'.repeat(2_001) }))).errors).toMatchObject([{ pointer: '/answers/note' }])
-    expect(problemIn(await post({ ...filling(16, {}), answers: ['yes'] })).errors).toMatchObject([{ pointer: '/answers' }])
-    expect(problemIn(await post([1])).errors?.map(({ pointer }) => pointer)).toContain('/answers')
+    expect(problemIn(await post({ ...filling(16, {}), answers: ['yes'] })).errors).toMatchObject([{ pointer: '/answers', detail: 'must be an object with the answers by question' }])
+    expect(problemIn(await post([1])).errors.map(({ pointer }) => pointer)).toContain('/answers')
     expect((await send(`${opening}/form-answers`, filling(16, answers), clerk)).status).toBe(403)
     expect((await post(filling(16, answers), `/v1/projects/${id(9)}/openings/w-1/form-answers`)).status).toBe(404)
     expect((await post(filling(16, { nothing: 'x' }), `/v1/projects/${id(9)}/openings/w-1/form-answers`)).status).toBe(404)

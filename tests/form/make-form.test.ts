@@ -85,7 +85,8 @@ describe('the questions', () => {
   })
 
   test('name a reason each, with its title, force, source and place in it', () => {
-    for (const { form } of forms) for (const [name, { 'x-why': why, 'x-computes': computes, description }] of questionsIn(form)) {
+    const asked = forms.flatMap(({ form }) => questionsIn(form).map(([name, question]) => ({ form, name, question })))
+    for (const { form, name, question: { 'x-why': why, 'x-computes': computes, description } } of asked) {
       expect(why.length + computes.length, name).toBeGreaterThan(0)
       expect(description).toMatch(/Why: /)
       for (const rule of why) {
