@@ -111,4 +111,3 @@ function definitionOf(fact: string) {
 function distinct<T>(pairs: readonly (readonly [string, T])[]): Readonly<Record<string, T>> {
   return Object.fromEntries(new Map(pairs.toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))))
 }
-

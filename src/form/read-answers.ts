@@ -21,14 +21,18 @@ export interface FilledForm {
   readonly answers: readonly (GivenAnswer | WrongAnswer)[]
 }
 
-/** The answers of a filled form, question by question, in whichever sections they stand. What is left blank is no answer. */
-export function readAnswers(filled: Readonly<Record<string, unknown>>): FilledForm {
+/** More than any form asks. */
+export const mostAnswers = 500
+
+/** The answers of a filled form, question by question, in whichever sections they stand. What is left blank is no answer. Undefined where there are too many to be those of a form. */
+export function readAnswers(filled: Readonly<Record<string, unknown>>): FilledForm | undefined {
   const { note, ...sections } = filled
   const given = Object.entries(sections).flatMap(([key, inner]): Placed[] => {
     if (!isSection(inner) || everyQuestion.has(key)) return [{ path: [key], question: key, value: inner }]
     return Object.entries(inner).map(([question, value]) => ({ path: [key, question], question, value }))
   })
   const filledIn = given.filter(({ value }) => !isBlank(value))
+  if (filledIn.length > mostAnswers) return undefined
   const answers = filledIn.map((one, index) => (filledIn.findIndex(({ question }) => question === one.question) === index ? answerAt(one) : saidTwice(one)))
   return { note: isBlank(note) ? null : note, answers }
 }

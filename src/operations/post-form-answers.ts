@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { nameBasedId } from '../form/name-based-id.ts'
 import { everyQuestion } from '../form/question-name.ts'
-import { readAnswers, type GivenAnswer, type WrongAnswer } from '../form/read-answers.ts'
+import { mostAnswers, readAnswers, type GivenAnswer, type WrongAnswer } from '../form/read-answers.ts'
 import { holdPointId } from '../opening/hold-points.ts'
 import type { Problem } from '../opening/problem.ts'
 import { entryInput, observationMethod, openingId } from '../record/entry.ts'
@@ -46,6 +46,7 @@ export const postFormAnswers = defineRecordOperation({
   output,
   answer: async (deps, filling) => {
     const filled = readAnswers(filling.answers)
+    if (!filled) return failure('invalidInput', [{ code: 'outOfRange', pointer: '/answers', detail: `must have at most ${mostAnswers} answers` }])
     const noteProblems = problemsOfNote(filled.note)
     if (noteProblems.length > 0) return failure('invalidInput', noteProblems)
     const given = filled.answers.flatMap((one) => ('problems' in one ? [] : [one]))

@@ -114,6 +114,7 @@ describe('a filled form', () => {
     expect(problemIn(await post(filling(16, { note: 'Nothing to be seen.', now: { wall_loadAbove: '' } }))).errors).toMatchObject([{ pointer: '/answers' }])
     expect(problemIn(await post(filling(16, { ...answers, note: 'x'.repeat(2_001) }))).errors).toMatchObject([{ pointer: '/answers/note' }])
     expect(problemIn(await post({ ...filling(16, {}), answers: ['yes'] })).errors).toMatchObject([{ pointer: '/answers', detail: 'must be an object with the answers by question' }])
+    expect(problemIn(await post(filling(16, Object.fromEntries(Array.from({ length: 501 }, (_, index) => [`q${index}`, 'Yes']))))).errors).toMatchObject([{ code: 'outOfRange', pointer: '/answers' }])
     expect(problemIn(await post([1])).errors.map(({ pointer }) => pointer)).toContain('/answers')
     expect((await send(`${opening}/form-answers`, filling(16, answers), clerk)).status).toBe(403)
     expect((await post(filling(16, answers), `/v1/projects/${id(9)}/openings/w-1/form-answers`)).status).toBe(404)

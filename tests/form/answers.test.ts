@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { choiceWords } from '../../src/form/choice-words.ts'
 import { everyQuestion, questionName, type Asked } from '../../src/form/question-name.ts'
-import { readAnswers } from '../../src/form/read-answers.ts'
+import { mostAnswers, readAnswers } from '../../src/form/read-answers.ts'
 import { valueSchema } from '../../src/form/value-schema.ts'
 import { facts } from '../../src/opening/facts.ts'
 import { observationProblems } from '../../src/record/observed.ts'
@@ -25,7 +25,7 @@ function takenByForm(fact: string, value: unknown): boolean {
 
 /** What the service says of an answer, as it takes filled forms: no problem, or the codes of all. */
 function refusalsOf(asked: Asked, value: unknown): readonly string[] {
-  const [answer] = readAnswers({ now: { [questionName(asked)]: value } }).answers
+  const [answer] = readAnswers({ now: { [questionName(asked)]: value } })?.answers ?? []
   if (!answer) return ['blank']
   if ('problems' in answer) return answer.problems.map(({ code }) => code)
   const { fact, member } = answer
@@ -71,6 +71,15 @@ describe('a form and the service take the same answers', () => {
 })
 
 describe('a filled form', () => {
+  const read = (filled: Readonly<Record<string, unknown>>) => readAnswers(filled) ?? { note: null, answers: [] }
+
+  test('has no more answers than a form could ask', () => {
+    const many = (count: number) => ({ now: Object.fromEntries(Array.from({ length: count }, (_, index) => [`question_${index}`, 'Yes'])) })
+    expect(readAnswers(many(mostAnswers))?.answers).toHaveLength(mostAnswers)
+    expect(readAnswers(many(mostAnswers + 1))).toBeUndefined()
+    expect(everyQuestion.size).toBeLessThan(mostAnswers)
+  })
+
   test('is read question by question, in sections or without them, and what is blank is no answer', () => {
     const filled = { lastChance: { head_support_bearing_left: '6 in', head_support_bearing_right: '', head_support_longLeg: null }, now: {}, head_flashing_present: 'no', note: '' }
     expect(readAnswers(filled)).toEqual({
@@ -83,7 +92,7 @@ describe('a filled form', () => {
   })
 
   test('tells of a question that there is not, of one that is answered twice, and of an answer that is neither yes nor no', () => {
-    const { answers } = readAnswers({ now: { head_suport_bearing_left: '6 in', head_flashing_present: 'maybe', wall_airSpace: '1 in' }, overdue: { wall_airSpace: '2 in' } })
+    const { answers } = read({ now: { head_suport_bearing_left: '6 in', head_flashing_present: 'maybe', wall_airSpace: '1 in' }, overdue: { wall_airSpace: '2 in' } })
     expect(answers.map((one) => ('problems' in one ? one.problems.map(({ code, pointer, detail }) => `${code} ${pointer} ${detail}`) : one.value))).toEqual([
       ['unknownKey /now/head_suport_bearing_left "head_suport_bearing_left" is not a question of any form. Did you mean "head_support_bearing_left"?'],
       ['notAllowed /now/head_flashing_present must be "Yes" or "No"; left out where it is not known'],
@@ -93,6 +102,6 @@ describe('a filled form', () => {
   })
 
   test('may give a length with what the tape can tell', () => {
-    expect(readAnswers({ wall_airSpace: { value: 25, unit: 'mm', resolution: 1 } }).answers).toMatchObject([{ fact: 'wall.airSpace', value: { value: 25, unit: 'mm' } }])
+    expect(read({ wall_airSpace: { value: 25, unit: 'mm', resolution: 1 } }).answers).toMatchObject([{ fact: 'wall.airSpace', value: { value: 25, unit: 'mm' } }])
   })
 })
