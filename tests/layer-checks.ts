@@ -23,6 +23,7 @@ export const layers: readonly Layer[] = [
   folder('evaluation', 5),
   folder('drawing', 6),
   folder('record', 6),
+  folder('form', 6),
   folder('exports', 7),
   folder('store', 7),
   folder('operations', 8),
@@ -37,7 +38,7 @@ export const layers: readonly Layer[] = [
 ]
 
 /** Folders whose code gives the same answer for the same input, always. */
-export const pureFolders: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation', 'drawing', 'record', 'exports']
+export const pureFolders: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation', 'drawing', 'record', 'form', 'exports']
 
 /** What pure code may take from outside: schemas, spelling distance, a hash, canonical JSON, the reading of YAML text and the packing of a zip, none of which does I/O. */
 const purePackages: readonly string[] = ['zod', 'fastest-levenshtein', '@noble/hashes', 'canonicalize', 'yaml', 'fflate']

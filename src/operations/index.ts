@@ -4,6 +4,7 @@ import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './
 import { listAmendments, readAmendment } from './amendments.ts'
 import { exportProject } from './export-project.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
+import { readForm, readOpeningForm } from './forms.ts'
 import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
 import { readBuilding } from './building.ts'
@@ -14,6 +15,7 @@ import { listRules } from './list-rules.ts'
 import { planCuts } from './plan-cuts.ts'
 import { evaluateRecordedOpening, readJournal, readOpeningRecord } from './opening-records.ts'
 import { postEntries } from './post-entries.ts'
+import { postFormAnswers } from './post-form-answers.ts'
 import { changeProject, createProject, listProjects, readProject } from './projects.ts'
 import { previewDraft } from './preview-draft.ts'
 import { listPublications, readPublication } from './publications.ts'
@@ -28,10 +30,10 @@ import { createToken, listTokens, revokeToken } from './tokens.ts'
 /** Everything the service does. */
 export const operations = {
   evaluateOpening: serveEvaluation, keepEvaluation, readEvaluation, reproduceEvaluation,
-  listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases,
+  listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases, readForm,
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
   createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, exportProject,
-  listOpenings, readBuilding, readBuildingTable, importSchedule,
+  listOpenings, readBuilding, readBuildingTable, importSchedule, readOpeningForm, postFormAnswers,
   createToken, listTokens, revokeToken,
 } as const

@@ -112,7 +112,8 @@ interface Found {
   readonly entries: readonly Entry[]
 }
 
-async function openingFor(deps: RecordDependencies, id: string, opening: string): Promise<Answer<Found>> {
+/** An opening with everything on record of it, for a caller who may record. */
+export async function openingFor(deps: RecordDependencies, id: string, opening: string): Promise<Answer<Found>> {
   const project = await projectFor(deps, id)
   if (!project.ok) return project
   const entries = (await entriesOf(deps, id, [opening])).get(opening) ?? []

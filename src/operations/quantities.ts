@@ -5,6 +5,7 @@ import type { Parameter } from '../catalog/reference.ts'
 import { part } from '../catalog/rule.ts'
 import type { FactDefinition } from '../opening/fact.ts'
 import { facts } from '../opening/facts.ts'
+import { askedBy } from '../quantities/asked-by.ts'
 import type { QuantityDefinition } from '../quantities/define.ts'
 import { quantities } from '../quantities/index.ts'
 import { baseUnits, type Dimension } from '../units/dimension.ts'
@@ -76,23 +77,13 @@ function summaryOf({ id, title, part, dimension, choices = [], formula, indicati
 }
 
 function viewOf(definition: QuantityDefinition, catalog: Catalog): z.infer<typeof quantityView> {
-  const everything = askedBy(definition, new Set())
+  const everything = askedBy(definition)
   return {
     ...summaryOf(definition),
     asks: definition.asks.map((from) => inputOf(from, catalog)),
     facts: [...facts.keys()].filter((path) => everything.has(path)),
     sources: definition.sources.map((source) => ({ ...source, readIn: source.readIn ?? null })),
   }
-}
-
-/** What a quantity and those it builds on ask for. */
-function askedBy({ asks }: QuantityDefinition, seen: Set<string>): ReadonlySet<string> {
-  for (const from of asks.filter((one) => !seen.has(one))) {
-    seen.add(from)
-    const inner = byId.get(idIn(from))
-    if (inner && from.startsWith('quantity ')) askedBy(inner, seen)
-  }
-  return seen
 }
 
 type InputView = z.infer<typeof inputView>

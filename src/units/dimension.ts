@@ -153,3 +153,10 @@ export function findUnit(code: string): Unit | undefined {
   const abbreviation = [typed, typed.toLowerCase()].find((spelling) => Object.hasOwn(abbreviations, spelling))
   return abbreviation === undefined ? undefined : units[abbreviations[abbreviation] ?? '']
 }
+
+/** Every spelling that `findUnit` takes for units of one dimension; abbreviations in small letters may stand in any case. */
+export function spellingsOf(dimension: Dimension): readonly { readonly text: string; readonly anyCase: boolean }[] {
+  const codes = Object.keys(units).filter((code) => units[code]?.dimension === dimension)
+  const short = Object.keys(abbreviations).filter((one) => codes.includes(abbreviations[one] ?? ''))
+  return [...codes.map((text) => ({ text, anyCase: false })), ...short.map((text) => ({ text, anyCase: text === text.toLowerCase() }))]
+}

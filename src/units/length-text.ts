@@ -11,7 +11,7 @@ export type LengthReading =
 const largest_nm = 1_000_000_000_000 // one kilometre; far beyond any wall, well inside exact integers
 
 /** Below the line on a tape, on a folding rule, or in brick coursing (2 2/3 in, 3 1/5 in). */
-const denominators: readonly number[] = [2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64]
+export const denominators: readonly number[] = [2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64]
 
 /**
  * Reads a length as people write it: `3 7/8 in`, `3-7/8"`, `4'-6 1/2"`, `98 mm`, `3⅞"`, `4 FT 6 IN`.

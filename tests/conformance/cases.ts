@@ -122,6 +122,10 @@ const single: readonly Case[] = [
   { operation: 'readRule', input: { rule: 'lintel.bearing-length', ...city }, catalog: 'amendedTwice', expect: 'catalogFault', errors: ['catalogFault /jurisdiction'] },
   { operation: 'readJurisdiction', input: { jurisdiction: city.jurisdiction }, expect: { jurisdiction: city.jurisdiction } },
   { operation: 'readJurisdiction', input: { jurisdiction: 'a/b c?d' }, expect: 'notFound', errors: ['notFound '] },
+  { operation: 'readForm', input: { ...city, kind: 'window', holdPoint: 'headFlashing' }, expect: { title: 'Head flashing complete: window', holdPoint: 'headFlashing', schema: { $schema: 'https://json-schema.org/draft/2020-12/schema', type: 'object' } } },
+  { operation: 'readForm', input: { edition: 'irc-2021', kind: 'door', holdPoint: 'inService', lengthUnit: 'mm' }, expect: { title: 'First heavy rain, yearly walk or a report of a leak: door', schema: { 'x-lengthUnit': 'mm' } } },
+  { operation: 'readForm', input: { kind: 'door', holdPoint: 'handover' }, expect: 'placeMissing', errors: ['placeMissing /jurisdiction'] },
+  { operation: 'readForm', input: { jurisdiction: 'nowhere', kind: 'door', holdPoint: 'handover' }, expect: 'unknownJurisdiction', errors: ['unknownJurisdiction /jurisdiction'] },
   { operation: 'readPublication', input: { publication: 'irc' }, expect: { publication: 'irc' } },
   { operation: 'readPublication', input: { publication: 'x'.repeat(201) }, expect: 'invalidInput', errors: ['outOfRange /publication'] },
 ]

@@ -51,6 +51,8 @@ const mistyped: readonly (Pick<Case, 'operation' | 'input'> & { readonly errors:
   { operation: 'evaluateOpening', input: { edition: 'irc-2021', holdPoint: 'lunch', opening: { opening: { kind: 'window', width: '4 ft', height: '4 ft' } } }, errors: ['notAllowed /holdPoint'] },
   { operation: 'listRules', input: { part: 'roof' }, errors: ['notAllowed /part'] },
   { operation: 'listRules', input: { first: 'ten' }, errors: ['wrongType /first'] },
+  { operation: 'readForm', input: { edition: 'irc-2021', kind: 'hole', holdPoint: 'handover' }, errors: ['notAllowed /kind'] },
+  { operation: 'readForm', input: { edition: 'irc-2021', kind: 'door' }, errors: ['missingKey /holdPoint'] },
   { operation: 'listFacts', input: { seenFrom: 'lunch' }, errors: ['notAllowed /seenFrom'] },
 ]
 

@@ -22,6 +22,13 @@ export const anyFacts: fc.Arbitrary<WrittenFacts> = fc.record(
   { requiredKeys: [...required] },
 )
 
+/** Any believable value of one fact, at one end where it has two. */
+export function believable(fact: string): fc.Arbitrary<unknown> {
+  const definition = facts.get(fact)
+  if (!definition) throw new Error(`there is no fact ${fact}`)
+  return valueOf(definition)
+}
+
 function ofFact(definition: FactDefinition): fc.Arbitrary<unknown> {
   const value = valueOf(definition)
   return definition.perEnd ? fc.oneof(value, fc.tuple(fc.option(value), fc.option(value))) : value

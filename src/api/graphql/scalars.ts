@@ -6,6 +6,8 @@ export const passing: Readonly<Record<string, GraphQLScalarType>> = {
   QuantityInput: scalar('QuantityInput', 'An amount with its unit: "15 deg", "3:12", "40 psf".'),
   FactValue: scalar('FactValue', 'A value as it was read: a text with its unit, a number, a choice, true or false, or { value, unit, resolution }.'),
   GivenValue: scalar('GivenValue', 'A value to compute with: a text with its unit, a number, a choice, true or false, or a list [left, right].'),
+  FormDocument: scalar('FormDocument', 'A JSON Schema document, 2020-12, as a JSON object.'),
+  FormAnswers: scalar('FormAnswers', 'A filled form: the JSON object that a form library made by the form document.'),
   SectionInput: scalar('SectionInput', 'An angle section: "L5x3-1/2x5/16".'),
 }
 

@@ -32,6 +32,7 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   drivingRain: operations.analyzeDrivingRain,
   facts: operations.listFacts,
   holdPoints: operations.listHoldPoints,
+  form: operations.readForm,
   amendments: operations.listAmendments,
   amendment: operations.readAmendment,
   amendmentDrafts: operations.listDrafts,
@@ -41,6 +42,7 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   project: operations.readProject,
   openingRecord: operations.readOpeningRecord,
   recordedEvaluation: operations.evaluateRecordedOpening,
+  openingForm: operations.readOpeningForm,
   journal: operations.readJournal,
   projectExport: operations.exportProject,
   openings: operations.listOpenings,
@@ -61,6 +63,7 @@ const mutations: Readonly<Record<string, AnyOperation>> = {
   changeProject: operations.changeProject,
   postEntries: operations.postEntries,
   importSchedule: operations.importSchedule,
+  postFormAnswers: operations.postFormAnswers,
   createToken: operations.createToken,
   revokeToken: operations.revokeToken,
 }

@@ -29,6 +29,8 @@ export class TypesFromSchemas {
   }
 
   #bareOutput(schema: z.ZodType, place: string): Nullable<GraphQLOutputType> {
+    const scalar = scalarOf(schema)
+    if (scalar) return scalar
     if (schema instanceof z.ZodArray) return new GraphQLList(this.output(schema.element as z.ZodType, place))
     return schema instanceof z.ZodObject ? this.#object(schema, place) : this.#leaf(schema, place)
   }

@@ -3,6 +3,7 @@ import { amendments } from './amendments.ts'
 import { evaluations } from './evaluations.ts'
 import { exports } from './exports.ts'
 import { facts } from './facts.ts'
+import { forms } from './forms.ts'
 import { jurisdictions } from './jurisdictions.ts'
 import { quantities } from './quantities.ts'
 import { projects } from './projects.ts'
@@ -15,5 +16,5 @@ import { tokens } from './tokens.ts'
 export const rest: FastifyPluginAsync = async (app) => {
   app.setValidatorCompiler(() => () => true)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
-  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, quantities, projects, exports, tokens]) await app.register(resource)
+  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, tokens]) await app.register(resource)
 }

@@ -28,6 +28,7 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
         { name: 'Jurisdictions', description: 'What was adopted and amended where and when.' },
         { name: 'Publications', description: 'The codes, standards and notes that figures are taken from.' },
         { name: 'Facts', description: 'The words of an opening description and the order of the work.' },
+        { name: 'Forms', description: 'What to look at and write down at each hold point, as JSON Schema, and the filled forms.' },
         { name: 'Amendments', description: 'How a jurisdiction drafts, checks, tries and adopts its amendments.' },
         { name: 'Releases', description: 'Cut states of the catalog, kept for ever.' },
         { name: 'Records', description: 'Buildings and their openings as drawn and as seen; what is on record is never changed.' },
