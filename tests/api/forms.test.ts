@@ -70,7 +70,7 @@ describe('a filled form', () => {
   test('is recorded answer by answer, with its note; what was left out stays unknown', async () => {
     const response = await post(filling(10, answers))
     expect(outcomes(response)).toEqual(['head_support_bearing_left recorded', 'head_support_bearing_right recorded', 'head_support_protection recorded'])
-    expect(response.body).toMatchObject({ results: [{ fact: 'head.support.bearing', member: 'left' }, { member: 'right' }, { fact: 'head.support.protection', member: null }], openings: [{ opening: 'w-1', holdPoint: 'lintelSet', notMet: expect.arrayContaining(['lintel.bearing-length']) as unknown }] })
+    expect(response.body).toMatchObject({ results: [{ fact: 'head.support.bearing', member: 'left' }, { member: 'right' }, { fact: 'head.support.protection', member: null }], openings: [{ standing: { opening: 'w-1', holdPoint: 'lintelSet', notMet: expect.arrayContaining(['lintel.bearing-length']) as unknown } }] })
     const { facts } = bodyOf(operations.readOpeningRecord, await read(opening))
     expect(facts.map(({ fact, member, governs }) => [fact, member, governs.value])).toEqual([['head.support.bearing', 'left', '6 1/8 in'], ['head.support.bearing', 'right', '5 1/2 in'], ['head.support.protection', null, 'hotDipGalvanized']])
     const { items } = bodyOf(operations.readJournal, await read(`/v1/projects/${project}/journal?first=100`))
@@ -122,9 +122,9 @@ describe('a filled form', () => {
   })
 
   test('is taken over GraphQL too', async () => {
-    const query = 'mutation($project: String!, $id: String!, $answers: FormAnswers!) { postFormAnswers(project: $project, opening: "w-1", id: $id, at: "2026-03-03T10:00:00Z", by: "inspector", holdPoint: lintelSet, method: examine, answers: $answers) { results { question outcome } openings { opening } } }'
+    const query = 'mutation($project: String!, $id: String!, $answers: FormAnswers!) { postFormAnswers(project: $project, opening: "w-1", id: $id, at: "2026-03-03T10:00:00Z", by: "inspector", holdPoint: lintelSet, method: examine, answers: $answers) { results { question outcome } openings { standing { opening } } } }'
     const response = await http.post('/graphql').set('authorization', `Bearer ${inspector}`).send({ query, variables: { project, id: id(17), answers: { lastChance: { head_support_gapToFrame: '3/8 in' } } } })
-    expect(response.body).toEqual({ data: { postFormAnswers: { results: [{ question: 'head_support_gapToFrame', outcome: 'recorded' }], openings: [{ opening: 'w-1' }] } } })
+    expect(response.body).toEqual({ data: { postFormAnswers: { results: [{ question: 'head_support_gapToFrame', outcome: 'recorded' }], openings: [{ standing: { opening: 'w-1' } }] } } })
   })
 
   test('answers what its own form asked, whatever the form', async () => {
