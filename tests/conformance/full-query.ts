@@ -2,11 +2,12 @@ import { getNamedType, isObjectType, type GraphQLOutputType, type GraphQLSchema 
 
 /** A query for one field of the schema with every argument as a variable and every field below it selected. */
 export function fullQuery(schema: GraphQLSchema, name: string): string {
-  const field = schema.getQueryType()?.getFields()[name]
+  const query = schema.getQueryType()?.getFields()[name]
+  const field = query ?? schema.getMutationType()?.getFields()[name]
   if (!field) throw new Error(`the schema has no ${name}`)
   const variables = field.args.map((argument) => `$${argument.name}: ${argument.type.toString()}`).join(', ')
   const passed = field.args.map((argument) => `${argument.name}: $${argument.name}`).join(', ')
-  return `query${inBrackets(variables)} { ${name}${inBrackets(passed)} ${selectionOf(field.type)} }`
+  return `${query ? 'query' : 'mutation'}${inBrackets(variables)} { ${name}${inBrackets(passed)} ${selectionOf(field.type)} }`
 }
 
 function selectionOf(type: GraphQLOutputType): string {

@@ -8,6 +8,7 @@ import { bare } from './types.ts'
 export function asSent(schema: z.ZodType, value: unknown): unknown {
   const { inner } = bare(schema)
   if (inner instanceof z.ZodUnion) return isOneOrList(inner) && Array.isArray(value) && value.length === 1 ? value[0] : value
+  if (inner instanceof z.ZodArray && Array.isArray(value)) return value.map((one) => asSent(inner.element as z.ZodType, one))
   if (!(inner instanceof z.ZodObject) || typeof value !== 'object' || value === null) return value
   return Object.fromEntries(Object.entries(value).map(([key, member]) => [key, memberAsSent(inner, key, member)]))
 }
