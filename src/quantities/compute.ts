@@ -21,10 +21,11 @@ export function computeSome(definitions: readonly QuantityDefinition[], wanted: 
     if (ready || !definition) return ready
     if (open.has(id)) throw new Error(`quantity ${id} is computed from itself`)
     open.add(id)
-    const result = definition.evaluate({ ...inputs, quantity: compute })
+    const result = definition.evaluate(shared)
     results.set(id, result)
     return result
   }
+  const shared: Inputs = { ...inputs, quantity: compute, found: [] }
   for (const id of wanted) compute(id)
   return results
 }

@@ -1,7 +1,7 @@
 import type { Table } from '../catalog/reference.ts'
 import type { FactValue, Reading } from '../opening/opening.ts'
 import { quantityText } from '../units/quantity-text.ts'
-import type { Inputs } from './inputs.ts'
+import type { Inputs, LimitInForce } from './inputs.ts'
 import type { QuantityResult, QuantityTable, UsedInput } from './result.ts'
 import type { Source } from './source.ts'
 
@@ -49,22 +49,34 @@ export const fact = {
 }
 
 /** The amount that a rule in force allows or asks for; unknown where the rule is not in force or gives no amount. */
-export const limit = (rule: string): Need<number> => need([`rule ${rule}`], (inputs) => {
-  const inForce = inputs.limit(rule)
-  if (!inForce) return { known: false, missing: [`rule ${rule}`] }
-  return found(inForce.quantity.amount, { from: `rule ${rule}`, text: inForce.text }, [inForce.source])
-})
+export const limit = (rule: string): Need<number> => {
+  const foundIn = foundFor((inForce: LimitInForce) => found(inForce.quantity.amount, { from: `rule ${rule}`, text: inForce.text }, [inForce.source]))
+  return need([`rule ${rule}`], (inputs) => foundIn(inputs.limit(rule)) ?? { known: false, missing: [`rule ${rule}`] })
+}
 
-export const parameter = (id: string): Need<number> => need([`parameter ${id}`], (inputs) => {
-  const given = inputs.parameter(id)
-  if (!given) return { known: false, missing: [`parameter ${id}`] }
-  return found(given.quantity.amount, { from: `parameter ${id}`, text: quantityText(given.quantity, given.parameter.governing) }, [given.source])
-})
+export const parameter = (id: string): Need<number> => {
+  const foundIn = foundFor(({ quantity, parameter, source }: GivenParameter) => found(quantity.amount, { from: `parameter ${id}`, text: quantityText(quantity, parameter.governing) }, [source]))
+  return need([`parameter ${id}`], (inputs) => foundIn(inputs.parameter(id)) ?? { known: false, missing: [`parameter ${id}`] })
+}
 
-export const table = (id: string): Need<Table> => need([`table ${id}`], (inputs) => {
-  const given = inputs.table(id)
-  return given ? found(given.table, { from: `table ${id}`, text: given.table.title }, [given.source]) : { known: false, missing: [`table ${id}`] }
-})
+export const table = (id: string): Need<Table> => {
+  const foundIn = foundFor(({ table, source }: GivenTable) => found(table, { from: `table ${id}`, text: table.title }, [source]))
+  return need([`table ${id}`], (inputs) => foundIn(inputs.table(id)) ?? { known: false, missing: [`table ${id}`] })
+}
+
+type GivenParameter = NonNullable<ReturnType<Inputs['parameter']>>
+type GivenTable = NonNullable<ReturnType<Inputs['table']>>
+
+/** What is found in a figure of the catalog or a limit in force is the same for every opening, and is put into words once. */
+function foundFor<G extends object, T>(wordsOf: (given: G) => Found<T>): (given: G | undefined) => Found<T> | undefined {
+  const ready = new WeakMap<G, Found<T>>()
+  return (given) => {
+    if (given === undefined) return undefined
+    const words = ready.get(given) ?? wordsOf(given)
+    ready.set(given, words)
+    return words
+  }
+}
 
 /** The amount of another quantity, with whatever it was missing. */
 export const result = (id: string): Need<number> => need([`quantity ${id}`], (inputs) => {
@@ -99,11 +111,21 @@ export const orElse = <T>(first: Need<T>, second: Need<T>, assumption: string): 
 export const choiceIs = (path: string, ...choices: readonly string[]): Need<boolean> => combined({ choice: fact.choice(path) }, ({ choice }) => choices.includes(choice))
 
 /** One need made of several; all of them have to be known. */
-export const combined = <T extends object, R>(needs: { readonly [K in keyof T]: Need<T[K]> }, combine: (values: T) => R): Need<R> => need(asksOf(...Object.values<Need<unknown>>(needs)), (inputs) => {
-  const found = together(Object.values<Need<unknown>>(needs).map((wanted) => wanted.find(inputs)))
-  if (!found.known) return found
-  return { ...found, value: combine(Object.fromEntries(Object.keys(needs).map((name, index) => [name, found.value[index]])) as T) }
-})
+export const combined = <T extends object, R>(needs: { readonly [K in keyof T]: Need<T[K]> }, combine: (values: T) => R): Need<R> => {
+  const names = Object.keys(needs)
+  const wanted = Object.values<Need<unknown>>(needs)
+  return need(asksOf(...wanted), (inputs) => {
+    const found = together(wanted.map((one) => one.find(inputs)))
+    return found.known ? { ...found, value: combine(named<T>(names, found.value)) } : found
+  })
+}
+
+/** The values of several needs under their names. */
+export function named<T extends object>(names: readonly string[], values: readonly unknown[]): T {
+  const all: Record<string, unknown> = {}
+  names.forEach((name, index) => { all[name] = values[index] })
+  return all as T
+}
 
 /** What was found for several needs as one list; unknown while one of them is. */
 export function together<T>(found: readonly Found<T>[]): Found<readonly T[]> {
@@ -150,7 +172,22 @@ function single<T>(path: string, read: (value: FactValue) => T | undefined): Nee
 }
 
 function need<T>(asks: readonly string[], find: (inputs: Inputs) => Found<T>): Need<T> {
-  return { asks, find }
+  return foundOnce({ asks, find })
+}
+
+/** Every need has a place of its own in the room for what was found. */
+let places = 0
+
+/** Found once for the inputs of an evaluation, in which many quantities are made of the same needs. */
+export function foundOnce<T>({ asks, find }: Need<T>): Need<T> {
+  const place = places++
+  return {
+    asks,
+    find: (inputs) => {
+      if (!inputs.found) return find(inputs)
+      return (inputs.found[place] ??= find(inputs)) as Found<T>
+    },
+  }
 }
 
 function amountOf(reading: Reading | undefined): number | undefined {
