@@ -1,10 +1,10 @@
 import { sha256 } from '@noble/hashes/sha2.js'
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
-import canonicalize from 'canonicalize'
+import { canonicalText } from './canonical.ts'
 
 /** SHA-256 over RFC 8785 canonical JSON: the same content gives the same digest on any machine. */
 export function digestOf(content: unknown): string {
-  return digestOfText(canonicalize(content) ?? '')
+  return digestOfText(canonicalText(content))
 }
 
 export function digestOfText(text: string): string {

@@ -9,7 +9,7 @@ import { everydayQuantities } from '../quantities/index.ts'
 import type { QuantityResult } from '../quantities/result.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { Assessment } from './document.ts'
-import { judge } from './judge.ts'
+import { judgesOf } from './judge.ts'
 import { nextToMeasure } from './next-to-measure.ts'
 import { notice } from './notice.ts'
 import { quantityInputs } from './quantity-inputs.ts'
@@ -26,7 +26,7 @@ export const method = 'wythe-openings/3'
 export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): Assessment {
   const computed = computeQuantities(everydayQuantities, quantityInputs(opening, ruleSet, catalog))
   const subject = { opening, quantities: computed, catalog, adopted: ruleSet.adopted, holdPoint }
-  const findings = ruleSet.rules.map((resolved) => judge(resolved, subject))
+  const findings = judgesOf(ruleSet.rules, catalog).map((judge) => judge(subject))
   return {
     method,
     catalog: { release: catalog.release, digest: catalog.digest },

@@ -2,6 +2,7 @@ import type { Catalog } from '../catalog/catalog.ts'
 import { limitText } from '../catalog/limit-text.ts'
 import type { Comparator, QuantityLimit } from '../catalog/limit.ts'
 import type { ResolvedRule, RuleSet } from '../catalog/rule-set.ts'
+import { onceFor } from '../opening/once-for.ts'
 import type { Opening } from '../opening/opening.ts'
 import type { Inputs, LimitInForce } from '../quantities/inputs.ts'
 import type { Source } from '../quantities/source.ts'
@@ -19,17 +20,6 @@ interface Figures extends Pick<Inputs, 'parameter' | 'table'> {
 
 /** The figures of a catalog and the limits of a rule set are read once: an evaluation asks for dozens of them. */
 const figuresOf = onceFor(readFigures)
-
-function onceFor<G extends object, T>(read: (given: G) => T): (given: G) => T {
-  const ready = new WeakMap<G, T>()
-  return (given) => {
-    const known = ready.get(given)
-    if (known !== undefined) return known
-    const fresh = read(given)
-    ready.set(given, fresh)
-    return fresh
-  }
-}
 
 function readFigures(catalog: Catalog): Figures {
   const parameters = new Map([...catalog.parameters].flatMap(([id, parameter]) => {
