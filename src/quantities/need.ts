@@ -1,4 +1,5 @@
 import type { Table } from '../catalog/reference.ts'
+import { onceFor } from '../opening/once-for.ts'
 import type { FactValue, Reading } from '../opening/opening.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { Inputs, LimitInForce } from './inputs.ts'
@@ -69,13 +70,8 @@ type GivenTable = NonNullable<ReturnType<Inputs['table']>>
 
 /** What is found in a figure of the catalog or a limit in force is the same for every opening, and is put into words once. */
 function foundFor<G extends object, T>(wordsOf: (given: G) => Found<T>): (given: G | undefined) => Found<T> | undefined {
-  const ready = new WeakMap<G, Found<T>>()
-  return (given) => {
-    if (given === undefined) return undefined
-    const words = ready.get(given) ?? wordsOf(given)
-    ready.set(given, words)
-    return words
-  }
+  const words = onceFor(wordsOf)
+  return (given) => (given === undefined ? undefined : words(given))
 }
 
 /** The amount of another quantity, with whatever it was missing. */
@@ -177,6 +173,10 @@ function need<T>(asks: readonly string[], find: (inputs: Inputs) => Found<T>): N
 
 /** Every need has a place of its own in the room for what was found. */
 let places = 0
+
+export function roomForFound(): unknown[] {
+  return new Array<unknown>(places)
+}
 
 /** Found once for the inputs of an evaluation, in which many quantities are made of the same needs. */
 export function foundOnce<T>({ asks, find }: Need<T>): Need<T> {
