@@ -81,11 +81,16 @@ function evaluator<T extends object>(definition: Definition<T>): QuantityDefinit
     const applies = definition.appliesTo?.find(inputs)
     if (applies?.known && !applies.value) return notApplicable(definition, `It does not apply where ${applies.used.map(({ from, text }) => `${from} is ${text}`).join(' and ')}.`)
     const found = needs.map((need) => need.find(inputs))
-    const unknown = [applies, ...found].filter((need) => need?.known === false)
-    if (unknown.length > 0) return undetermined(definition, unknown, gathered(definition, names, found))
+    if (applies?.known === false || found.some(isUnknown)) {
+      return undetermined(definition, [...(applies ? [applies] : []), ...found].filter(isUnknown), gathered(definition, names, found))
+    }
     const computed = definition.compute(named<T>(names, found.map((need) => (need.known ? need.value : undefined))))
     return computed === 'notApplicable' ? notApplicable(definition, null) : settle(definition, computed, gathered(definition, names, found))
   }
+}
+
+function isUnknown(found: Found<unknown>): found is Unknown {
+  return !found.known
 }
 
 function undetermined(definition: Defined, unknown: readonly Unknown[], known: Gathered): QuantityResult {

@@ -24,11 +24,21 @@ export interface Need<T> {
   readonly find: (inputs: Inputs) => Found<T>
 }
 
+/** The quantities that need the same need one thing, which is then found once for all of them. */
+function oneEach<T>(make: (id: string) => Need<T>): (id: string) => Need<T> {
+  const made = new Map<string, Need<T>>()
+  return (id) => {
+    const known = made.get(id) ?? make(id)
+    made.set(id, known)
+    return known
+  }
+}
+
 /** Facts, in base units: lengths in nanometres, angles in degrees, areal loads in pascals, counts as they are. */
 export const fact = {
-  amount: (path: string): Need<number> => single(path, (value) => (typeof value === 'object' ? value.amount : undefined)),
-  flag: (path: string): Need<boolean> => single(path, (value) => (typeof value === 'boolean' ? value : undefined)),
-  choice: (path: string): Need<string> => single(path, (value) => (typeof value === 'string' ? value : undefined)),
+  amount: oneEach((path): Need<number> => single(path, (value) => (typeof value === 'object' ? value.amount : undefined))),
+  flag: oneEach((path): Need<boolean> => single(path, (value) => (typeof value === 'boolean' ? value : undefined))),
+  choice: oneEach((path): Need<string> => single(path, (value) => (typeof value === 'string' ? value : undefined))),
   /** The left and right amount; unknown while either end is. */
   ends: (path: string): Need<readonly [left: number, right: number]> => need([path], (inputs) => {
     const [left, right] = [inputs.fact(path)?.[0], inputs.fact(path)?.[1]].map(amountOf)
@@ -50,20 +60,20 @@ export const fact = {
 }
 
 /** The amount that a rule in force allows or asks for; unknown where the rule is not in force or gives no amount. */
-export const limit = (rule: string): Need<number> => {
+export const limit = oneEach((rule): Need<number> => {
   const foundIn = foundFor((inForce: LimitInForce) => found(inForce.quantity.amount, { from: `rule ${rule}`, text: inForce.text }, [inForce.source]))
   return need([`rule ${rule}`], (inputs) => foundIn(inputs.limit(rule)) ?? { known: false, missing: [`rule ${rule}`] })
-}
+})
 
-export const parameter = (id: string): Need<number> => {
+export const parameter = oneEach((id): Need<number> => {
   const foundIn = foundFor(({ quantity, parameter, source }: GivenParameter) => found(quantity.amount, { from: `parameter ${id}`, text: quantityText(quantity, parameter.governing) }, [source]))
   return need([`parameter ${id}`], (inputs) => foundIn(inputs.parameter(id)) ?? { known: false, missing: [`parameter ${id}`] })
-}
+})
 
-export const table = (id: string): Need<Table> => {
+export const table = oneEach((id): Need<Table> => {
   const foundIn = foundFor(({ table, source }: GivenTable) => found(table, { from: `table ${id}`, text: table.title }, [source]))
   return need([`table ${id}`], (inputs) => foundIn(inputs.table(id)) ?? { known: false, missing: [`table ${id}`] })
-}
+})
 
 type GivenParameter = NonNullable<ReturnType<Inputs['parameter']>>
 type GivenTable = NonNullable<ReturnType<Inputs['table']>>
@@ -75,25 +85,25 @@ function foundFor<G extends object, T>(wordsOf: (given: G) => Found<T>): (given:
 }
 
 /** The amount of another quantity, with whatever it was missing. */
-export const result = (id: string): Need<number> => need([`quantity ${id}`], (inputs) => {
+export const result = oneEach((id): Need<number> => need([`quantity ${id}`], (inputs) => {
   const computed = inputs.quantity(id)
   if (computed?.status !== 'computed' || typeof computed.value !== 'number') return unknownResult(id, computed)
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
-})
+}))
 
 /** The first table beside the value of another quantity. */
-export const resultTable = (id: string): Need<QuantityTable> => need([`quantity ${id}`], (inputs) => {
+export const resultTable = oneEach((id): Need<QuantityTable> => need([`quantity ${id}`], (inputs) => {
   const computed = inputs.quantity(id)
   const [first] = computed?.tables ?? []
   return computed?.status === 'computed' && first ? found(first, { from: `quantity ${id}`, text: computed.text }) : unknownResult(id, computed)
-})
+}))
 
 /** The text of another quantity, such as a section. */
-export const resultText = (id: string): Need<string> => need([`quantity ${id}`], (inputs) => {
+export const resultText = oneEach((id): Need<string> => need([`quantity ${id}`], (inputs) => {
   const computed = inputs.quantity(id)
   if (computed?.status !== 'computed' || typeof computed.value !== 'string') return unknownResult(id, computed)
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
-})
+}))
 
 /** The first that is known; taking the second is said as an assumption. */
 export const orElse = <T>(first: Need<T>, second: Need<T>, assumption: string): Need<T> => need(asksOf(first, second), (inputs) => {
@@ -110,10 +120,17 @@ export const choiceIs = (path: string, ...choices: readonly string[]): Need<bool
 export const combined = <T extends object, R>(needs: { readonly [K in keyof T]: Need<T[K]> }, combine: (values: T) => R): Need<R> => {
   const names = Object.keys(needs)
   const wanted = Object.values<Need<unknown>>(needs)
-  return need(asksOf(...wanted), (inputs) => {
+  const [first, ...others] = wanted
+  const [name = ''] = names
+  const findOne = (only: Need<unknown>) => (inputs: Inputs): Found<R> => {
+    const found = only.find(inputs)
+    return found.known ? { known: true, value: combine({ [name]: found.value } as T), used: found.used, sources: found.sources, assumptions: found.assumptions } : found
+  }
+  const findAll = (inputs: Inputs): Found<R> => {
     const found = together(wanted.map((one) => one.find(inputs)))
-    return found.known ? { ...found, value: combine(named<T>(names, found.value)) } : found
-  })
+    return found.known ? { known: true, value: combine(named<T>(names, found.value)), used: found.used, sources: found.sources, assumptions: found.assumptions } : found
+  }
+  return need(asksOf(...wanted), first && others.length === 0 ? findOne(first) : findAll)
 }
 
 /** The values of several needs under their names. */
@@ -128,15 +145,15 @@ export function together<T>(found: readonly Found<T>[]): Found<readonly T[]> {
   const value: T[] = []
   const used: Omit<UsedInput, 'name'>[] = []
   const sources: Source[] = []
-  const assumptions = new Set<string>()
+  const assumptions: string[] = []
   for (const one of found) {
     if (!one.known) return unknownOfSeveral(found.flatMap((other) => (other.known ? [] : [other])))
     value.push(one.value)
-    used.push(...one.used)
-    sources.push(...one.sources)
-    for (const assumption of one.assumptions) assumptions.add(assumption)
+    for (const input of one.used) used.push(input)
+    for (const source of one.sources) sources.push(source)
+    for (const assumption of one.assumptions) if (!assumptions.includes(assumption)) assumptions.push(assumption)
   }
-  return { known: true, value, used, sources, assumptions: [...assumptions] }
+  return { known: true, value, used, sources, assumptions }
 }
 
 /** What several needs may ask for, each once. */
@@ -194,6 +211,8 @@ function amountOf(reading: Reading | undefined): number | undefined {
   return typeof reading?.value === 'object' ? reading.value.amount : undefined
 }
 
-function found<T>(value: T, used: Omit<UsedInput, 'name'>, sources: readonly Source[] = []): Found<T> {
-  return { known: true, value, used: [used], sources, assumptions: [] }
+function found<T>(value: T, used: Omit<UsedInput, 'name'>, sources: readonly Source[] = none): Found<T> {
+  return { known: true, value, used: [used], sources, assumptions: none }
 }
+
+const none: readonly never[] = []
