@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { digestOfAssessment } from '../../src/evaluation/evaluate.ts'
 import type { Opening } from '../../src/opening/opening.ts'
+import { usePlatformSha256 } from '../../src/store/platform-sha256.ts'
 import { contest, described, disagreements, findingsOf, fullEvaluation, ground, subjectOf } from './cases.ts'
 
 /** One thing to measure: made ready without the clock, then run once for each piece of work. */
@@ -21,6 +22,7 @@ interface Measured {
 
 const { values: { rounds, windows } } = parseArgs({ options: { rounds: { type: 'string', default: '15' }, windows: { type: 'string', default: '40' } } })
 
+usePlatformSha256()
 const on = await ground(Number(windows))
 const question = contest(on)
 for (const [index, subject] of question.subjects.entries()) {
