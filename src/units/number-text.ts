@@ -10,6 +10,13 @@ const vulgarFractions: Readonly<Record<string, string>> = {
 
 /** Writes ⅞ as " 7/8", ″ and ” as ", ′ and ’ as ', and any run of spaces as one. */
 export function plainCharacters(text: string): string {
+  return isPlain.test(text) ? text : written(text)
+}
+
+/** ASCII in which nothing is to be written otherwise: most texts are so. */
+const isPlain = /^(?! )(?:(?!''| (?: |$))[ -~])+$/
+
+function written(text: string): string {
   return text
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgarFractions[sign] ?? sign}`)
     .replace(/⁄/g, '/')
