@@ -49,7 +49,6 @@ function listText(list: readonly unknown[]): string {
 }
 
 /** A quote, a backslash, a control character or half of a pair: what JSON writes otherwise, or RFC 8785 refuses. */
-// eslint-disable-next-line no-control-regex -- JSON escapes exactly these
 const special = /["\\\u0000-\u001f\ud800-\udfff]/
 
 function stringText(text: string): string {

@@ -7,7 +7,7 @@ export type SettledRules = Pick<RuleSet, 'rules' | 'repealed'>
 /** Of one catalog, the rule sets asked for last. A county needs a few; the bound keeps a request for every place and day from filling the memory. */
 const mostKept = 64
 
-const rulesOf = onceFor((_: Catalog) => new Map<string, SettledRules>())
+const rulesOf = onceFor<Catalog, Map<string, SettledRules>>(() => new Map())
 
 /** What was settled for the same base on a day of the same interval, as the same object. */
 export function keptRules(catalog: Catalog, base: string, asOf: string): SettledRules | undefined {

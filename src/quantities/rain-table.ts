@@ -13,7 +13,7 @@ export function cellAmount(table: Table, row: Row, column: string): number {
 type Row = Table['rows'][number]
 
 /** Cells are read once. */
-const amountsIn = onceFor((_: Row) => new Map<string, number>())
+const amountsIn = onceFor<Row, Map<string, number>>(() => new Map())
 
 function readAmount(table: Table, row: Row, column: string): number {
   const quantity = readQuantity(cellText(row[column]))
