@@ -10,11 +10,11 @@ const vulgarFractions: Readonly<Record<string, string>> = {
 
 /** Writes ⅞ as " 7/8", ″ and ” as ", ′ and ’ as ', and any run of spaces as one. */
 export function plainCharacters(text: string): string {
-  return isPlain.test(text) ? text : written(text)
+  return unusual.test(text) ? written(text) : text
 }
 
-/** ASCII in which nothing is to be written otherwise: most texts are so. */
-const isPlain = /^(?! )(?:(?!''| (?: |$))[ -~])+$/
+/** What is written otherwise; most texts have nothing of it. */
+const unusual = /[^ -~]|''| {2}|^ | $/
 
 function written(text: string): string {
   return text
