@@ -1,5 +1,5 @@
 import { writeFile } from 'node:fs/promises'
-import { arch, cpus, platform } from 'node:os'
+import { arch, cpus, loadavg, platform } from 'node:os'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { digestOfAssessment } from '../../src/evaluation/evaluate.ts'
@@ -77,10 +77,10 @@ function medianOf(numbers: readonly number[]): number {
 }
 
 function reportOf(core: readonly Measured[], engines: readonly Measured[], own: number): string {
-  const machine = `${cpus().length}-core ${arch()} ${platform()}, Node ${process.versions.node.split('.')[0] ?? ''}`
+  const machine = `${cpus().length}-core ${arch()} ${platform()}, Node ${process.versions.node.split('.')[0] ?? ''}, load ${(loadavg()[0] ?? NaN).toFixed(1)}`
   const row = (...cells: readonly string[]) => `| ${cells.join(' | ')} |\n`
   return [
-    `# Bench\n\n\`npm run bench\` on ${machine}, ${new Date().toISOString().slice(0, 10)}: median of ${rounds} rounds over ${on.windows.length} fully described windows. Shared machines differ from run to run; compare ratios within one.\n\n`,
+    `# Bench\n\n\`npm run bench\` on ${machine}, ${new Date().toISOString().slice(0, 10)}: median of ${rounds} rounds over ${on.windows.length} fully described windows. A load above 1 is that of others beside this; compare ratios within one run.\n\n`,
     `## The core\n\n${on.ruleSet.rules.length} rules in force.\n\n`,
     row('what', 'µs', 'each second, one core'), row('---', '---:', '---:'),
     ...core.map(({ name, each }) => row(name, each.toFixed(0), Math.round(1e6 / each).toString())),
