@@ -5,6 +5,7 @@ import type { Config } from './config.ts'
 import { loadBaseCatalog } from './store/base-catalog.ts'
 import { openActiveCatalog } from './store/open-active-catalog.ts'
 import { openRecords } from './store/open-records.ts'
+import { usePlatformSha256 } from './store/platform-sha256.ts'
 import type { Records } from './store/records.ts'
 import { readPublicKeys } from './store/release-signature.ts'
 
@@ -32,6 +33,7 @@ export class CatalogRefused extends Error {
 
 /** Reads the catalog, opens the store and puts both together. Throws what makes that impossible. */
 export async function openService({ catalogDir, catalogRelease, releasePublicKeys, dataDir, databaseUrl }: Settings, log: Log): Promise<Service> {
+  usePlatformSha256()
   const trusted = releasePublicKeys === undefined ? null : await readPublicKeys(releasePublicKeys)
   const base = await loadBaseCatalog({ folder: catalogDir, release: catalogRelease, trusted })
   if (!base.ok) throw new CatalogRefused(base.problems)

@@ -1,9 +1,11 @@
+import { onceFor } from '../opening/once-for.ts'
 import type { Checked, Problem } from '../opening/problem.ts'
 import { amendRules } from './amend.ts'
 import type { Catalog } from './catalog.ts'
 import { isInForce } from './in-force.ts'
 import { editionIdOf } from './identifier.ts'
 import type { Adoption } from './jurisdiction.ts'
+import { keepRules, keptRules, type SettledRules } from './kept-rules.ts'
 import { limitText } from './limit-text.ts'
 import type { Limit } from './limit.ts'
 import type { Rule } from './rule.ts'
@@ -35,9 +37,8 @@ export function resolveRules(catalog: Catalog, place: Place, only?: ReadonlySet<
   if (!path) return refusal('unknownJurisdiction', '/jurisdiction', `"${place.jurisdiction}" is not in the catalog, nor is a layer it lies in. The list of jurisdictions has those that are.`)
   const base = baseOf(catalog, path, place)
   if (!base.ok) return base
-  const published = publishedRules(onlyRules(catalog, only), base.value, place.asOf)
-  const amended = amendRules(catalog, { path, editions: base.value.editions, asOf: place.asOf, only }, published)
-  if (amended.problems.length > 0) return refusal('catalogFault', '/jurisdiction', amended.problems.map(({ detail }) => detail).join(' '))
+  const settled = settle(catalog, path, base.value, place.asOf, only)
+  if (!settled.ok) return settled
   return {
     ok: true,
     value: {
@@ -48,10 +49,22 @@ export function resolveRules(catalog: Catalog, place: Place, only?: ReadonlySet<
       editions: base.value.editions.map(({ publication, edition }) => editionIdOf(publication, edition)),
       adopted: base.value.editions.length > 0,
       inPart: base.value.editions.some((edition) => isInPart(catalog, edition)),
-      rules: amended.rules.toSorted((a, b) => (a.rule.rule < b.rule.rule ? -1 : 1)),
-      repealed: amended.repealed,
+      ...settled.value,
     },
   }
+}
+
+/** The rules of a base on a date; the same object for every date between two on which anything changes. */
+function settle(catalog: Catalog, path: readonly string[], base: Base, asOf: string, only: ReadonlySet<string> | undefined): Checked<SettledRules, ResolutionCode> {
+  const name = JSON.stringify([path.at(-1), base.adoption?.layer, base.adoption?.adoption.adoption, base.editions])
+  const kept = only ? undefined : keptRules(catalog, name, asOf)
+  if (kept) return { ok: true, value: kept }
+  const published = publishedRules(onlyRules(catalog, only), base, asOf)
+  const amended = amendRules(catalog, { path, editions: base.editions, asOf, only }, published)
+  if (amended.problems.length > 0) return refusal('catalogFault', '/jurisdiction', amended.problems.map(({ detail }) => detail).join(' '))
+  const settled = { rules: amended.rules.toSorted((a, b) => (a.rule.rule < b.rule.rule ? -1 : 1)), repealed: amended.repealed }
+  if (!only) keepRules(catalog, name, asOf, settled)
+  return { ok: true, value: settled }
 }
 
 function isInPart({ publications }: Catalog, { publication, edition }: Base['editions'][number]): boolean {
@@ -104,10 +117,10 @@ function adoptedIn(catalog: Catalog, path: readonly string[], { asOf, publicatio
 }
 
 /** The editions that can govern a building: codes and standards, by edition id. */
-export function editionsById(catalog: Catalog) {
-  const codes = [...catalog.publications.values()].filter(({ kind }) => kind === 'modelCode' || kind === 'standard')
+export const editionsById = onceFor(({ publications }: Catalog) => {
+  const codes = [...publications.values()].filter(({ kind }) => kind === 'modelCode' || kind === 'standard')
   return new Map(codes.flatMap(({ publication, editions }) => editions.map(({ edition }) => [editionIdOf(publication, edition), { publication, edition }] as const)))
-}
+})
 
 export function withReferences(catalog: Catalog, { publication, edition }: { publication: string; edition: string }) {
   const references = catalog.publications.get(publication)?.editions.find((one) => one.edition === edition)?.references ?? []

@@ -1,5 +1,5 @@
 import type { Condition } from '../catalog/condition.ts'
-import type { Opening, Reading } from '../opening/opening.ts'
+import type { Opening, Reading, Readings } from '../opening/opening.ts'
 import { readQuantity } from '../units/quantity.ts'
 import { holds } from './compare.ts'
 
@@ -9,25 +9,54 @@ export type Truth =
   | { readonly is: false; readonly decidedBy: readonly string[] }
   | { readonly is: undefined; readonly missing: readonly string[]; readonly conflicting: readonly string[] }
 
-export function truthOf(condition: Condition, opening: Opening): Truth {
-  if ('all' in condition) return every(condition.all.map((inner) => truthOf(inner, opening)))
-  if ('any' in condition) return negated(every(condition.any.map((inner) => negated(truthOf(inner, opening), inner))), condition)
-  if ('not' in condition) return negated(truthOf(condition.not, opening), condition.not)
-  return factTruth(condition, opening)
+/** Where the readings of a fact are found: the facts of an opening, or of one end of it. */
+export interface KnownFacts {
+  get(path: string): Readings | undefined
 }
 
-function every(truths: readonly Truth[]): Truth {
-  const refuted = truths.find((truth) => truth.is === false)
-  if (refuted) return refuted
-  const unknown = truths.filter((truth) => truth.is === undefined)
-  if (unknown.length === 0) return { is: true }
-  const [missing, conflicting] = [unknown.flatMap((truth) => truth.missing), unknown.flatMap((truth) => truth.conflicting)]
-  return { is: undefined, missing: [...new Set(missing)], conflicting: [...new Set(conflicting)] }
+/** A condition made ready to be asked of any opening. */
+export type Asked = (facts: KnownFacts) => Truth
+
+export function truthOf(condition: Condition, { facts }: Pick<Opening, 'facts'>): Truth {
+  return compileCondition(condition)(facts)
 }
 
-function negated(truth: Truth, of: Condition): Truth {
-  if (truth.is === undefined) return truth
-  return truth.is ? { is: false, decidedBy: factsIn(of) } : { is: true }
+/** What can be read from the condition alone is read here, so that asking it compares values and nothing else. */
+export function compileCondition(condition: Condition): Asked {
+  if ('all' in condition) return every(condition.all.map(compileCondition))
+  if ('any' in condition) return negated(every(condition.any.map((inner) => negated(compileCondition(inner), inner))), condition)
+  if ('not' in condition) return negated(compileCondition(condition.not), condition.not)
+  return factTruth(condition)
+}
+
+const holding: Truth = { is: true }
+
+function every(parts: readonly Asked[]): Asked {
+  return (facts) => {
+    const unknown: Extract<Truth, { is: undefined }>[] = []
+    for (const part of parts) {
+      const truth = part(facts)
+      if (truth.is === false) return truth
+      if (truth.is === undefined) unknown.push(truth)
+    }
+    const [first, ...others] = unknown
+    return first ? bothUnknown(first, others) : holding
+  }
+}
+
+function bothUnknown(first: Extract<Truth, { is: undefined }>, others: readonly Extract<Truth, { is: undefined }>[]): Truth {
+  if (others.length === 0) return first
+  const all = [first, ...others]
+  return { is: undefined, missing: [...new Set(all.flatMap(({ missing }) => missing))], conflicting: [...new Set(all.flatMap(({ conflicting }) => conflicting))] }
+}
+
+function negated(asked: Asked, of: Condition): Asked {
+  const refuted: Truth = { is: false, decidedBy: factsIn(of) }
+  return (facts) => {
+    const truth = asked(facts)
+    if (truth.is === undefined) return truth
+    return truth.is ? refuted : holding
+  }
 }
 
 export function factsIn(condition: Condition): readonly string[] {
@@ -39,17 +68,23 @@ export function factsIn(condition: Condition): readonly string[] {
 type FactCondition = Extract<Condition, { fact: string }>
 
 /** True when either end satisfies, false when no end can, unknown otherwise. A reading that others contradict decides neither way. */
-function factTruth(condition: FactCondition, opening: Opening): Truth {
-  const readings = opening.facts.get(condition.fact) ?? []
-  if (readings.some((reading) => reading && !reading.conflictsWith && satisfies(condition, reading))) return { is: true }
-  if (readings.length === 0 || readings.includes(undefined)) return { is: undefined, missing: [condition.fact], conflicting: [] }
-  if (readings.some((reading) => reading?.conflictsWith)) return { is: undefined, missing: [], conflicting: [condition.fact] }
-  return { is: false, decidedBy: [condition.fact] }
+function factTruth(condition: FactCondition): Asked {
+  const { fact } = condition
+  const satisfies = comparison(condition)
+  const missing: Truth = { is: undefined, missing: [fact], conflicting: [] }
+  const conflicting: Truth = { is: undefined, missing: [], conflicting: [fact] }
+  const refuted: Truth = { is: false, decidedBy: [fact] }
+  return (facts) => {
+    const readings = facts.get(fact)
+    if (readings?.some((reading) => reading && !reading.conflictsWith && satisfies(reading.value))) return holding
+    if (!readings || readings.length === 0 || readings.includes(undefined)) return missing
+    return readings.some((reading) => reading?.conflictsWith) ? conflicting : refuted
+  }
 }
 
-function satisfies(condition: FactCondition, { value }: Reading): boolean {
-  if ('is' in condition) return value === condition.is
-  if ('oneOf' in condition) return typeof value === 'string' && condition.oneOf.includes(value)
+function comparison(condition: FactCondition): (value: Reading['value']) => boolean {
+  if ('is' in condition) return (value) => value === condition.is
+  if ('oneOf' in condition) return (value) => typeof value === 'string' && condition.oneOf.includes(value)
   const bound = readQuantity(condition.quantity)
-  return typeof value === 'object' && bound !== undefined && holds(condition.comparator, value.amount, bound.amount)
+  return (value) => typeof value === 'object' && bound !== undefined && holds(condition.comparator, value.amount, bound.amount)
 }

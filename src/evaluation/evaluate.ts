@@ -1,15 +1,17 @@
+import { lastingPart } from '../catalog/canonical.ts'
 import type { Catalog } from '../catalog/catalog.ts'
 import { digestOf } from '../catalog/digest.ts'
 import type { RepealedRule, RuleSet } from '../catalog/rule-set.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
-import type { Opening } from '../opening/opening.ts'
+import { onceFor } from '../opening/once-for.ts'
+import type { Opening, Reading } from '../opening/opening.ts'
 import { computeQuantities } from '../quantities/compute.ts'
 import type { QuantityDefinition } from '../quantities/define.ts'
 import { everydayQuantities } from '../quantities/index.ts'
 import type { QuantityResult } from '../quantities/result.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { Assessment } from './document.ts'
-import { judge } from './judge.ts'
+import { judgesOf } from './judge.ts'
 import { nextToMeasure } from './next-to-measure.ts'
 import { notice } from './notice.ts'
 import { quantityInputs } from './quantity-inputs.ts'
@@ -36,7 +38,7 @@ export interface FullEvaluation {
 export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): FullEvaluation {
   const computed = computeQuantities(everydayQuantities, quantityInputs(opening, ruleSet, catalog))
   const subject = { opening, quantities: computed, catalog, adopted: ruleSet.adopted, holdPoint }
-  const findings = ruleSet.rules.map((resolved) => judge(resolved, subject))
+  const findings = judgesOf(ruleSet.rules, catalog).map((judge) => judge(subject))
   const assessment: Assessment = {
     method,
     catalog: { release: catalog.release, digest: catalog.digest },
@@ -55,7 +57,7 @@ export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Cata
       return result && isShown(result, definition) ? [quantityEntry(result, definition, opening.unitSystem)] : []
     }),
     nextToMeasure: nextToMeasure(findings, holdPoint),
-    repealed: ruleSet.repealed.map(repealedEntry),
+    repealed: repealedOf(ruleSet.repealed),
     notice,
   }
   return { assessment, quantities: computed }
@@ -70,19 +72,21 @@ export function digestOfAssessment(assessment: Assessment): string {
   return digestOf(assessment)
 }
 
-/** The facts as they were judged, each end by itself. */
-function subjectOf({ reference, basis, unitSystem, facts }: Opening): Assessment['subject'] {
-  const entries = [...facts].flatMap(([fact, readings]) =>
-    readings.flatMap((reading, index) => {
-      if (!reading) return []
-      const { value, text, derivedFrom = [], conflictsWith = [] } = reading
-      const member = readings.length === 2 ? (index === 0 ? ('left' as const) : ('right' as const)) : null
-      const settled = typeof value === 'object' ? quantityText(value, 'si') : String(value)
-      return [{ fact, member, given: text, settled, derivedFrom: [...derivedFrom], conflictsWith: [...conflictsWith] }]
-    }),
-  )
-  return { reference: reference ?? null, basis: basis ?? null, unitSystem, digest: digestOf(entries), facts: entries }
+/** The facts as they were judged, each end by itself; the same at every place and date at which an opening is evaluated. */
+const subjectOf = onceFor(({ reference, basis, unitSystem, facts }: Opening): Assessment['subject'] => {
+  const entries = [...facts].flatMap(([fact, readings]) => readings.flatMap((reading, index) => (reading ? [subjectFact(fact, reading, readings.length === 2 ? ends[index] : null)] : [])))
+  lastingPart(entries)
+  return lastingPart({ reference: reference ?? null, basis: basis ?? null, unitSystem, digest: digestOf(entries), facts: entries })
+})
+
+const ends = ['left', 'right'] as const
+
+function subjectFact(fact: string, { value, text, derivedFrom = [], conflictsWith = [] }: Reading, member: (typeof ends)[number] | null = null): Assessment['subject']['facts'][number] {
+  const settled = typeof value === 'object' ? quantityText(value, 'si') : String(value)
+  return { fact, member, given: text, settled, derivedFrom: [...derivedFrom], conflictsWith: [...conflictsWith] }
 }
+
+const repealedOf = onceFor((repealed: RuleSet['repealed']) => lastingPart(repealed.map(repealedEntry)))
 
 function repealedEntry({ rule, reason, chain }: RepealedRule): Assessment['repealed'][number] {
   const last = chain.at(-1)

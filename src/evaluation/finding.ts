@@ -1,49 +1,27 @@
+import { lastingPart } from '../catalog/canonical.ts'
 import type { Catalog } from '../catalog/catalog.ts'
 import type { Reason } from '../catalog/rule.ts'
 import type { ResolvedRule } from '../catalog/rule-set.ts'
 import { facts } from '../opening/facts.ts'
+import { onceFor } from '../opening/once-for.ts'
 import type { Finding } from './document.ts'
 import type { EndResult, MemberResult } from './member.ts'
-import type { Requirement } from './requirement.ts'
 
 /** What was decided about a rule, before it is put into the words of a finding. */
-export type Decision =
-  | (MemberResult & {
-      readonly member?: Finding['member']
-      readonly members?: readonly EndResult[]
-      readonly missing: readonly string[]
-      /** Facts of the condition that others contradict. */
-      readonly conflicting?: readonly string[]
-      readonly derivedFrom?: readonly string[]
-    })
-  | { readonly outcome: 'notApplicable'; readonly decidedBy: readonly string[] }
+export type Decision = Determined | RuledOut
 
-/** The one place where a finding is put together. */
-export function findingOf(resolved: ResolvedRule, { shown }: Requirement, decision: Decision, { cautions }: Pick<Catalog, 'cautions'>): Finding {
-  const { rule, limit, comparator, chain } = resolved
-  const failed = decision.outcome === 'fail'
-  return {
-    rule: rule.rule,
-    revision: rule.revision,
-    title: rule.title,
-    statement: rule.statement,
-    part: rule.part,
-    holdPoint: rule.holdPoint,
-    force: rule.force,
-    outcome: decision.outcome,
-    fact: 'fact' in rule.check ? rule.check.fact : null,
-    quantity: 'quantity' in rule.check ? rule.check.quantity : null,
-    comparator,
-    required: shown,
-    ...decisionOf(decision),
-    remedy: failed ? rule.remedy : null,
-    cautions: failed ? (rule.cautions ?? []).flatMap((id) => cautions.get(id)?.text ?? []) : [],
-    evidence: limit.evidence,
-    lastReviewed: limit.lastReviewed,
-    printedConflict: 'printedConflict' in limit ? (limit.printedConflict ?? null) : null,
-    disagreements: (rule.disagreements ?? []).map((one) => ({ ...one, note: one.note ?? null })),
-    chain: [...chain],
-  }
+interface Determined extends MemberResult {
+  readonly member?: Finding['member']
+  readonly members?: readonly EndResult[]
+  readonly missing: readonly string[]
+  /** Facts of the condition that others contradict. */
+  readonly conflicting?: readonly string[]
+  readonly derivedFrom?: readonly string[]
+}
+
+interface RuledOut {
+  readonly outcome: 'notApplicable'
+  readonly decidedBy: readonly string[]
 }
 
 type Decided = Pick<
@@ -51,35 +29,91 @@ type Decided = Pick<
   'reason' | 'nextStep' | 'member' | 'measured' | 'margin' | 'members' | 'withinResolution' | 'differsByUnit' | 'missing' | 'decidedBy' | 'derivedFrom'
 >
 
+/** Puts a decision into the words of a finding; `shown` is the requirement as it stands for this opening. */
+export type FindingWriter = (shown: Finding['required'], decision: Decision) => Finding
+
+const none = lastingPart<string[]>([])
+const noMembers = lastingPart<Finding['members']>([])
 const nothingDecided: Decided = {
-  reason: null, nextStep: null, member: null, measured: null, margin: null, members: [], withinResolution: false, differsByUnit: false, missing: [], decidedBy: [], derivedFrom: [],
+  reason: null, nextStep: null, member: null, measured: null, margin: null, members: noMembers, withinResolution: false, differsByUnit: false, missing: none, decidedBy: none, derivedFrom: none,
 }
 
-function decisionOf(decision: Decision): Decided {
-  if (decision.outcome === 'notApplicable') return { ...nothingDecided, decidedBy: [...decision.decidedBy] }
-  const { reason, member = null, measured, margin, members = [], withinResolution, differsByUnit, missing, conflicting = [], derivedFrom = [] } = decision
+/** The one place where findings are put together. What is the same in every finding of a rule is prepared here and shared by all of them. */
+export function findingWriter({ rule, limit, comparator, chain }: ResolvedRule, catalog: Pick<Catalog, 'cautions'>): FindingWriter {
+  const cautions = lastingPart((rule.cautions ?? []).flatMap((id) => catalog.cautions.get(id)?.text ?? []))
+  const disagreements = lastingPart((rule.disagreements ?? []).map((one) => ({ ...one, note: one.note ?? null })))
+  const steps = lastingPart([...chain])
+  const remedy = lastingPart(rule.remedy)
+  const printedConflict = 'printedConflict' in limit ? (limit.printedConflict ?? null) : null
+  const fact = 'fact' in rule.check ? rule.check.fact : null
+  const quantity = 'quantity' in rule.check ? rule.check.quantity : null
+  const write = (shown: Finding['required'], outcome: Finding['outcome'], decided: Decided): Finding => ({
+    rule: rule.rule,
+    revision: rule.revision,
+    title: rule.title,
+    statement: rule.statement,
+    part: rule.part,
+    holdPoint: rule.holdPoint,
+    force: rule.force,
+    outcome,
+    fact,
+    quantity,
+    comparator,
+    required: shown,
+    reason: decided.reason,
+    nextStep: decided.nextStep,
+    member: decided.member,
+    measured: decided.measured,
+    margin: decided.margin,
+    members: decided.members,
+    withinResolution: decided.withinResolution,
+    differsByUnit: decided.differsByUnit,
+    missing: decided.missing,
+    decidedBy: decided.decidedBy,
+    derivedFrom: decided.derivedFrom,
+    remedy: outcome === 'fail' ? remedy : null,
+    cautions: outcome === 'fail' ? cautions : none,
+    evidence: limit.evidence,
+    lastReviewed: limit.lastReviewed,
+    printedConflict,
+    disagreements,
+    chain: steps,
+  })
+  /** A rule is ruled out by one of the few parts of its condition, so those findings too are the same for every opening. */
+  const ruledOut = onceFor((shown: Finding['required']) =>
+    onceFor((decidedBy: readonly string[]) => lastingPart(write(shown, 'notApplicable', { ...nothingDecided, decidedBy: [...decidedBy] }))))
+  return (shown, decision) => (decision.outcome === 'notApplicable' ? ruledOut(shown)(decision.decidedBy) : write(shown, decision.outcome, decidedOf(decision)))
+}
+
+function decidedOf({ reason, member = null, measured, margin, members = [], withinResolution, differsByUnit, missing, conflicting = none, derivedFrom = none }: Determined): Decided {
   return {
-    ...nothingDecided, reason, nextStep: reason && nextStep(reason, missing, conflicting), member, measured, margin, members: membersOf(members), withinResolution, differsByUnit,
-    missing: [...missing], derivedFrom: [...derivedFrom],
+    reason, nextStep: reason && nextStep(reason, missing, conflicting), member, measured, margin, members: membersOf(members), withinResolution, differsByUnit,
+    missing: listed(missing), decidedBy: none, derivedFrom: listed(derivedFrom),
   }
 }
 
+function listed(paths: readonly string[]): string[] {
+  return paths.length === 0 ? none : [...paths]
+}
+
 function membersOf(results: readonly EndResult[]): Finding['members'] {
-  if (results.length < 2) return []
+  if (results.length < 2) return noMembers
   return results.map(({ outcome, measured, margin }, index) => ({ member: index === 0 ? 'left' : 'right', outcome, measured, margin }))
 }
 
 /** Each reason for not deciding has its own next step. */
 function nextStep(reason: Reason, missing: readonly string[], conflicting: readonly string[]): string {
-  const [titles, doubtful] = [missing, conflicting].map((paths) => paths.map((path) => facts.get(path)?.title ?? path).join('; '))
-  const steps: Readonly<Record<Reason, string>> = {
-    missing: `Find out: ${titles || 'the facts the calculation lacks'}.`,
-    covered: `No longer in sight: ${titles}. A dated record from before it was covered, a borescope or one brick taken out can settle it; a look at the finished face cannot.`,
-    conflictingEvidence: `Two facts of the description contradict each other${doubtful ? ` (${doubtful})` : ''}. Look again before deciding.`,
-    outsidePrescriptive: 'Outside what the prescriptive rule covers. A licensed professional has to design it.',
-    methodDoesNotHold: 'The method of calculation does not hold here. A licensed professional has to decide.',
-    ruleUndecided: 'The adopted text contradicts itself; ask the authority having jurisdiction which figure governs.',
-    notAdopted: 'No code was in force here on this date. Name an edition, another date or another jurisdiction.',
+  switch (reason) {
+    case 'missing': return `Find out: ${titlesOf(missing) || 'the facts the calculation lacks'}.`
+    case 'covered': return `No longer in sight: ${titlesOf(missing)}. A dated record from before it was covered, a borescope or one brick taken out can settle it; a look at the finished face cannot.`
+    case 'conflictingEvidence': return `Two facts of the description contradict each other${conflicting.length > 0 ? ` (${titlesOf(conflicting)})` : ''}. Look again before deciding.`
+    case 'outsidePrescriptive': return 'Outside what the prescriptive rule covers. A licensed professional has to design it.'
+    case 'methodDoesNotHold': return 'The method of calculation does not hold here. A licensed professional has to decide.'
+    case 'ruleUndecided': return 'The adopted text contradicts itself; ask the authority having jurisdiction which figure governs.'
+    case 'notAdopted': return 'No code was in force here on this date. Name an edition, another date or another jurisdiction.'
   }
-  return steps[reason]
+}
+
+function titlesOf(paths: readonly string[]): string {
+  return paths.map((path) => facts.get(path)?.title ?? path).join('; ')
 }

@@ -4,13 +4,14 @@ import type { ResolvedRule } from '../catalog/rule-set.ts'
 import type { FactDefinition } from '../opening/fact.ts'
 import { facts } from '../opening/facts.ts'
 import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { onceFor } from '../opening/once-for.ts'
 import type { Opening, Readings } from '../opening/opening.ts'
 import type { QuantityResult } from '../quantities/result.ts'
-import { factsIn, truthOf } from './condition.ts'
+import { compileCondition, factsIn, type KnownFacts } from './condition.ts'
 import type { Finding } from './document.ts'
-import { findingOf, type Decision } from './finding.ts'
+import { findingWriter, type Decision } from './finding.ts'
 import { judgeReading, undecided, type MemberResult } from './member.ts'
-import { requirementOf, type Requirement } from './requirement.ts'
+import { compileRequirement, type Requirement } from './requirement.ts'
 
 /** What a rule is judged against. */
 export interface Subject {
@@ -23,44 +24,78 @@ export interface Subject {
   readonly holdPoint: HoldPoint | null
 }
 
+/** A rule of one catalog, made ready to judge any opening. */
+export type Judge = (subject: Subject) => Finding
+
+type Reference = Subject['catalog']
+
 /** Judges one rule. Unknown stays unknown: a rule never passes for want of a fact. */
 export function judge(resolved: ResolvedRule, subject: Subject): Finding {
-  const requirement = requirementOf(resolved.limit, resolved.comparator, subject.opening, subject.catalog)
-  return findingOf(resolved, requirement, decide(resolved, requirement, subject), subject.catalog)
+  return judgesIn(subject.catalog)(resolved)(subject)
 }
 
-function decide({ rule, comparator }: ResolvedRule, requirement: Requirement, subject: Subject): Decision {
-  if (!subject.adopted && rule.force === 'mandatory') return notDetermined('notAdopted', [])
-  if (isPaired(rule)) return worstEnd(ends.map((end) => decideWhere({ rule, comparator }, requirement, { ...subject, opening: atEnd(subject.opening, end) })))
-  return decideWhere({ rule, comparator }, requirement, subject)
+/** The rules of a set in their order, each made ready once for as long as the set is in use. */
+export function judgesOf(rules: readonly ResolvedRule[], catalog: Reference): readonly Judge[] {
+  return judgesOfSets(catalog)(rules)
 }
 
-type Judged = Pick<ResolvedRule, 'rule' | 'comparator'>
+const judgesIn = onceFor((catalog: Reference) => onceFor((resolved: ResolvedRule) => compileRule(resolved, catalog)))
+const judgesOfSets = onceFor((catalog: Reference) => onceFor((rules: readonly ResolvedRule[]) => rules.map(judgesIn(catalog))))
 
-function decideWhere({ rule, comparator }: Judged, requirement: Requirement, subject: Subject): Decision {
-  const applies = rule.appliesWhen ? truthOf(rule.appliesWhen, subject.opening) : ({ is: true } as const)
-  if (applies.is === false) return { outcome: 'notApplicable', decidedBy: applies.decidedBy }
-  if (applies.is === undefined) return notDetermined(applies.missing.length === 0 ? 'conflictingEvidence' : reasonFor(applies.missing, subject), applies.missing, applies.conflicting)
-  const readings = 'fact' in rule.check ? factReadings(rule.check.fact, subject.opening) : quantityReadings(rule.check.quantity, subject.quantities)
-  if ('decision' in readings) return readings.decision
-  if (requirement.kind === 'unknown') return notDetermined(requirement.missing.length > 0 ? reasonFor(requirement.missing, subject) : requirement.reason, requirement.missing)
-  const results = readings.map((reading) => judgeReading(reading, requirement, comparator))
-  const missing = 'fact' in rule.check && results.some(({ reason }) => reason === 'missing') ? [rule.check.fact] : []
-  return worstOf(results.map((result) => withReason(result, missing, subject)), readings, missing)
+function compileRule(resolved: ResolvedRule, catalog: Reference): Judge {
+  const { rule, limit, comparator } = resolved
+  const requirementFor = compileRequirement(limit, comparator, catalog)
+  const decideWhere = compileDecision(rule, comparator)
+  const write = findingWriter(resolved, catalog)
+  const isPaired = hasPairedEnds(rule)
+  const decide = (requirement: Requirement, subject: Subject): Decision => {
+    if (!subject.adopted && rule.force === 'mandatory') return notDetermined('notAdopted', none)
+    const { facts: known } = subject.opening
+    return isPaired ? worstEnd(ends.map((end) => decideWhere(atEnd(known, end), requirement, subject))) : decideWhere(known, requirement, subject)
+  }
+  return (subject) => {
+    const requirement = requirementFor(subject.opening)
+    return write(requirement.shown, decide(requirement, subject))
+  }
 }
 
+type Decide = (known: KnownFacts, requirement: Requirement, subject: Subject) => Decision
+
+function compileDecision({ appliesWhen, check }: ResolvedRule['rule'], comparator: ResolvedRule['comparator']): Decide {
+  const applies = appliesWhen ? compileCondition(appliesWhen) : undefined
+  const readingsIn = 'fact' in check ? factReadings(check.fact) : quantityReadings(check.quantity)
+  const checked = 'fact' in check ? [check.fact] : none
+  return (known, requirement, subject) => {
+    const truth = applies?.(known)
+    if (truth?.is === false) return { outcome: 'notApplicable', decidedBy: truth.decidedBy }
+    if (truth && truth.is === undefined) return notDetermined(truth.missing.length === 0 ? 'conflictingEvidence' : reasonFor(truth.missing, subject), truth.missing, truth.conflicting)
+    const readings = readingsIn(known, subject.quantities)
+    if ('decision' in readings) return readings.decision
+    if (requirement.kind === 'unknown') return notDetermined(requirement.missing.length > 0 ? reasonFor(requirement.missing, subject) : requirement.reason, requirement.missing)
+    const results = readings.map((reading) => judgeReading(reading, requirement, comparator))
+    const missing = results.some(({ reason }) => reason === 'missing') ? checked : none
+    return worstOf(results.map((result) => withReason(result, missing, subject)), readings, missing)
+  }
+}
+
+const none: readonly string[] = []
 const ends = [0, 1] as const
 
 /** A condition on one end and a check at each end go together, end by end: a joint at the left jamb asks nothing of the right. */
-function isPaired({ check, appliesWhen }: ResolvedRule['rule']): boolean {
+function hasPairedEnds({ check, appliesWhen }: ResolvedRule['rule']): boolean {
   const hasEnds = (path: string) => facts.get(path)?.perEnd === true
   return 'fact' in check && hasEnds(check.fact) && appliesWhen !== undefined && factsIn(appliesWhen).some(hasEnds)
 }
 
-/** The opening as it is at one end. */
-function atEnd(opening: Opening, end: 0 | 1): Opening {
-  const known = [...opening.facts].map(([path, readings]) => [path, readings.length === 2 ? [readings[end]] : readings] as const)
-  return { ...opening, facts: new Map(known.filter(([, readings]) => readings.some((reading) => reading !== undefined))) }
+/** The facts as they are at one end. */
+function atEnd(known: KnownFacts, end: 0 | 1): KnownFacts {
+  return {
+    get: (path) => {
+      const readings = known.get(path)
+      const here = readings?.length === 2 ? [readings[end]] : readings
+      return here?.some((reading) => reading !== undefined) ? here : undefined
+    },
+  }
 }
 
 /** What two ends decided, as one: the worst speaks, and an end to which the rule does not apply is silent. */
@@ -68,22 +103,30 @@ function worstEnd(decisions: readonly Decision[]): Decision {
   const speaking = decisions.flatMap((decision) => (decision.outcome === 'notApplicable' ? [] : [decision]))
   const silent = decisions.find((decision) => decision.outcome === 'notApplicable')
   if (speaking.length === 0 && silent) return silent
-  const worst = speaking.toSorted((a, b) => byRank(a, b))[0]
+  const worst = speaking[indexOfWorst(speaking)]
   if (!worst) throw new Error('a rule at two ends was judged at none')
-  const member = (['left', 'right'] as const)[decisions.indexOf(worst)] ?? null
+  const member = members[decisions.indexOf(worst)] ?? null
   return { ...worst, member, members: decisions.map((decision) => (decision.outcome === 'notApplicable' ? { ...undecided(null, null), outcome: 'notApplicable' as const } : decision)) }
 }
 
-function factReadings(path: string, { facts: known }: Opening): Readings {
-  return known.get(path) ?? (facts.get(path)?.perEnd ? [undefined, undefined] : [undefined])
+const members = ['left', 'right'] as const
+
+type ReadingsIn = (known: KnownFacts, quantities: Subject['quantities']) => Readings | { readonly decision: Decision }
+
+function factReadings(path: string): ReadingsIn {
+  const unknown = facts.get(path)?.perEnd ? [undefined, undefined] : [undefined]
+  return (known) => known.get(path) ?? unknown
 }
 
 /** A computed quantity as a reading; where it could not be computed, the decision that follows. */
-function quantityReadings(id: string, quantities: Subject['quantities']): Readings | { readonly decision: Decision } {
-  const computed = quantities.get(id)
-  if (!computed || computed.status === 'notApplicable') return { decision: { outcome: 'notApplicable', decidedBy: [`quantity ${id}`] } }
-  if (typeof computed.value !== 'number' || computed.dimension === null) return { decision: notDetermined(computed.reason ?? 'missing', computed.missing.filter((path) => facts.has(path))) }
-  return [{ value: { dimension: computed.dimension, amount: computed.value }, text: computed.text, derivedFrom: computed.inputs.map(({ from }) => from) }]
+function quantityReadings(id: string): ReadingsIn {
+  const ruledOut = { decision: { outcome: 'notApplicable', decidedBy: [`quantity ${id}`] } } as const
+  return (_, quantities) => {
+    const computed = quantities.get(id)
+    if (!computed || computed.status === 'notApplicable') return ruledOut
+    if (typeof computed.value !== 'number' || computed.dimension === null) return { decision: notDetermined(computed.reason ?? 'missing', computed.missing.filter((path) => facts.has(path))) }
+    return [{ value: { dimension: computed.dimension, amount: computed.value }, text: computed.text, derivedFrom: computed.inputs.map(({ from }) => from) }]
+  }
 }
 
 function withReason(result: MemberResult, missing: readonly string[], subject: Subject): MemberResult {
@@ -92,20 +135,27 @@ function withReason(result: MemberResult, missing: readonly string[], subject: S
 
 /** Any failing end fails; else any undecided end leaves it undecided; else it passes. The worst end speaks for the rule. */
 function worstOf(results: readonly MemberResult[], readings: Readings, missing: readonly string[]): Decision {
-  const order = results.map((_, index) => index).toSorted((a, b) => {
-    const [first, second] = [results[a], results[b]]
-    return first && second ? byRank(first, second) : 0
-  })
-  const index = order[0] ?? 0
-  const worst = results[index] ?? undecided('missing', null)
-  const member = results.length === 2 ? ((['left', 'right'] as const)[index] ?? null) : null
-  return { ...worst, member, members: results, missing: worst.outcome === 'notDetermined' ? missing : [], derivedFrom: readings[index]?.derivedFrom ?? [] }
+  const index = indexOfWorst(results)
+  const { outcome, reason, measured, margin, spare, withinResolution, differsByUnit } = results[index] ?? undecided('missing', null)
+  const member = results.length === 2 ? (members[index] ?? null) : null
+  return {
+    outcome, reason, measured, margin, spare, withinResolution, differsByUnit, member,
+    members: results, missing: outcome === 'notDetermined' ? missing : none, derivedFrom: readings[index]?.derivedFrom ?? none,
+  }
 }
 
 const rank = { fail: 0, notDetermined: 1, pass: 2, notApplicable: 3 } as const
 
-function byRank(a: Pick<MemberResult, 'outcome' | 'spare'>, b: Pick<MemberResult, 'outcome' | 'spare'>): number {
-  return rank[a.outcome] - rank[b.outcome] || (a.spare ?? 0) - (b.spare ?? 0)
+type Ranked = Pick<MemberResult, 'outcome' | 'spare'>
+
+/** Of equals, the first. */
+function indexOfWorst(results: readonly Ranked[]): number {
+  return results.reduce((worst, result, index) => (isWorse(result, results[worst]) ? index : worst), 0)
+}
+
+function isWorse(one: Ranked, other: Ranked | undefined): boolean {
+  if (!other) return false
+  return (rank[one.outcome] - rank[other.outcome] || (one.spare ?? 0) - (other.spare ?? 0)) < 0
 }
 
 function notDetermined(reason: Reason, missing: readonly string[], conflicting: readonly string[] = []): Decision {

@@ -1,3 +1,4 @@
+import type { FactDefinition } from '../opening/fact.ts'
 import { facts } from '../opening/facts.ts'
 import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
 import type { FactToMeasure, Finding } from './document.ts'
@@ -7,31 +8,38 @@ import type { FactToMeasure, Finding } from './document.ts'
  * What can no longer be seen is left out.
  */
 export function nextToMeasure(findings: readonly Finding[], holdPoint: HoldPoint | null): FactToMeasure[] {
-  const open = findings.filter(({ outcome, reason }) => outcome === 'notDetermined' && reason !== 'covered')
-  const wanted = [...new Set(open.flatMap(({ missing }) => missing))].filter((path) => isInSight(path, holdPoint))
-  return wanted
-    .map((path) => ({ entry: entryOf(path, open), settles: mandatorySettled(path, open) }))
+  return [...askedFor(findings).values()]
+    .filter(({ entry }) => isInSight(entry, holdPoint))
     .toSorted((a, b) => b.settles - a.settles || b.entry.decides.length - a.entry.decides.length || soonest(a.entry, b.entry) || (a.entry.fact < b.entry.fact ? -1 : 1))
     .map(({ entry }) => entry)
 }
 
-function entryOf(fact: string, open: readonly Finding[]): FactToMeasure {
-  const definition = facts.get(fact)
-  if (!definition) throw new Error(`a checked catalog names an unknown fact: ${fact}`)
-  const asking = open.filter(({ missing }) => missing.includes(fact))
-  return {
-    fact,
-    title: definition.title,
-    help: definition.help,
-    holdPoint: definition.from,
-    hiddenBy: definition.hiddenBy ?? null,
-    decides: asking.filter(({ missing }) => missing.length === 1).map(({ rule }) => rule),
-    contributesTo: asking.filter(({ missing }) => missing.length > 1).map(({ rule }) => rule),
-  }
+interface AskedFor {
+  readonly entry: FactToMeasure
+  /** How many mandatory rules it would settle by itself. */
+  settles: number
 }
 
-function mandatorySettled(fact: string, open: readonly Finding[]): number {
-  return open.filter(({ force, missing }) => force === 'mandatory' && missing.length === 1 && missing[0] === fact).length
+/** Every fact that an open rule lacks, with the rules that ask for it. */
+function askedFor(findings: readonly Finding[]): ReadonlyMap<string, AskedFor> {
+  const asked = new Map<string, AskedFor>()
+  for (const { rule, force, outcome, reason, missing } of findings) {
+    if (outcome !== 'notDetermined' || reason === 'covered') continue
+    for (const path of new Set(missing)) {
+      const definition = facts.get(path)
+      if (!definition) continue
+      const one = asked.get(path) ?? { entry: entryOf(path, definition), settles: 0 }
+      asked.set(path, one)
+      const list = missing.length === 1 ? one.entry.decides : one.entry.contributesTo
+      list.push(rule)
+      if (missing.length === 1 && force === 'mandatory') one.settles += 1
+    }
+  }
+  return asked
+}
+
+function entryOf(fact: string, { title, help, from, hiddenBy }: FactDefinition): FactToMeasure {
+  return { fact, title, help, holdPoint: from, hiddenBy: hiddenBy ?? null, decides: [], contributesTo: [] }
 }
 
 function soonest(a: FactToMeasure, b: FactToMeasure): number {
@@ -40,7 +48,6 @@ function soonest(a: FactToMeasure, b: FactToMeasure): number {
   return compareHoldPoints(a.holdPoint, b.holdPoint)
 }
 
-function isInSight(fact: string, holdPoint: HoldPoint | null): boolean {
-  const hiddenBy = facts.get(fact)?.hiddenBy
-  return facts.has(fact) && (holdPoint === null || hiddenBy === undefined || compareHoldPoints(holdPoint, hiddenBy) < 0)
+function isInSight({ hiddenBy }: FactToMeasure, holdPoint: HoldPoint | null): boolean {
+  return holdPoint === null || hiddenBy === null || compareHoldPoints(holdPoint, hiddenBy) < 0
 }

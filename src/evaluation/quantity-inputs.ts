@@ -2,31 +2,24 @@ import type { Catalog } from '../catalog/catalog.ts'
 import { limitText } from '../catalog/limit-text.ts'
 import type { Comparator, QuantityLimit } from '../catalog/limit.ts'
 import type { ResolvedRule, RuleSet } from '../catalog/rule-set.ts'
+import { onceFor } from '../opening/once-for.ts'
 import type { Opening } from '../opening/opening.ts'
 import type { Inputs, LimitInForce } from '../quantities/inputs.ts'
 import type { Source } from '../quantities/source.ts'
 import { readQuantity, type Quantity } from '../units/quantity.ts'
 
 /** What quantities may compute from: this opening, the limits of this rule set, and the figures of the catalog. */
-export function quantityInputs({ facts }: Pick<Opening, 'facts'>, ruleSet: Pick<RuleSet, 'rules'>, catalog: Catalog): Omit<Inputs, 'quantity'> {
-  const rules = new Map(ruleSet.rules.map((resolved) => [resolved.rule.rule, resolved]))
-  return {
-    fact: (path) => facts.get(path),
-    limit: (rule) => limitOf(rules.get(rule), catalog),
-    ...figuresOf(catalog),
-  }
+export function quantityInputs({ facts }: Pick<Opening, 'facts'>, { rules }: Pick<RuleSet, 'rules'>, catalog: Catalog): Omit<Inputs, 'quantity'> {
+  const { parameter, table, limitsOf } = figuresOf(catalog)
+  return { fact: (path) => facts.get(path), limit: limitsOf(rules), parameter, table }
 }
 
-type Figures = Pick<Inputs, 'parameter' | 'table'>
-
-/** The figures of a catalog are read once: an evaluation asks for dozens of them. */
-const read = new WeakMap<Catalog, Figures>()
-
-function figuresOf(catalog: Catalog): Figures {
-  const ready = read.get(catalog) ?? readFigures(catalog)
-  read.set(catalog, ready)
-  return ready
+interface Figures extends Pick<Inputs, 'parameter' | 'table'> {
+  readonly limitsOf: (rules: readonly ResolvedRule[]) => Inputs['limit']
 }
+
+/** The figures of a catalog and the limits of a rule set are read once: an evaluation asks for dozens of them. */
+const figuresOf = onceFor(readFigures)
 
 function readFigures(catalog: Catalog): Figures {
   const parameters = new Map([...catalog.parameters].flatMap(([id, parameter]) => {
@@ -34,7 +27,16 @@ function readFigures(catalog: Catalog): Figures {
     return quantity ? [[id, { parameter, quantity, source: sourceOf(parameter, parameter.edition, catalog) }] as const] : []
   }))
   const tables = new Map([...catalog.tables].map(([id, table]) => [id, { table, source: sourceOf(table, table.edition, catalog) }] as const))
-  return { parameter: (id) => parameters.get(id), table: (id) => tables.get(id) }
+  return { parameter: (id) => parameters.get(id), table: (id) => tables.get(id), limitsOf: onceFor((rules: readonly ResolvedRule[]) => readLimits(rules, catalog)) }
+}
+
+function readLimits(rules: readonly ResolvedRule[], catalog: Catalog): Inputs['limit'] {
+  const byId = new Map(rules.map((resolved) => [resolved.rule.rule, resolved]))
+  const read = new Map<string, LimitInForce | undefined>()
+  return (rule) => {
+    if (!read.has(rule) && byId.has(rule)) read.set(rule, limitOf(byId.get(rule), catalog))
+    return read.get(rule)
+  }
 }
 
 function limitOf(resolved: ResolvedRule | undefined, catalog: Catalog): LimitInForce | undefined {

@@ -1,5 +1,8 @@
+import { lastingPart } from '../catalog/canonical.ts'
+import { onceFor } from '../opening/once-for.ts'
 import type { QuantityDefinition } from '../quantities/define.ts'
 import { isBand, type QuantityResult, type QuantityTable, type QuantityValue } from '../quantities/result.ts'
+import type { Source } from '../quantities/source.ts'
 import { baseUnits, type Dimension, type UnitSystem } from '../units/dimension.ts'
 import { computedLengthText, quantityText } from '../units/quantity-text.ts'
 import type { ComputedQuantity } from './document.ts'
@@ -20,19 +23,26 @@ export function quantityEntry(result: QuantityResult, { structural, indicative }
     amounts: typeof value === 'object' && value !== null && !isBand(value) ? [...value] : [],
     band: isBand(value) ? { ...value } : null,
     formula,
-    inputs: [...result.inputs],
-    steps: [...result.steps],
+    inputs: shared(result.inputs),
+    steps: shared(result.steps),
     tables: result.tables.map((table) => tableEntry(table, system)),
-    notes: [...result.notes],
-    assumptions: [...result.assumptions],
-    sources: result.sources.map((source) => ({ ...source, readIn: source.readIn ?? null })),
-    missing: [...result.missing],
+    notes: shared(result.notes),
+    assumptions: shared(result.assumptions),
+    sources: result.sources.map(sourceEntry),
+    missing: shared(result.missing),
     reason,
     why,
     indicative,
     needsLicensedProfessional: structural,
   }
 }
+
+/** A list that is handed on as it is: neither results nor entries are ever changed. */
+function shared<T>(list: readonly T[]): T[] {
+  return list as T[]
+}
+
+const sourceEntry = onceFor((source: Source) => lastingPart({ ...source, readIn: source.readIn ?? null }))
 
 function textsOf(dimension: Dimension | null, value: QuantityValue | null): Pick<ComputedQuantity, UnitSystem> {
   if (dimension === null || value === null || typeof value === 'string') return { inchPound: null, si: null }
@@ -49,7 +59,7 @@ function tableEntry({ title, columns, rows }: QuantityTable, system: UnitSystem)
   }
   return {
     title,
-    columns: columns.map((column) => ({ title: column.title, unit: column.dimension === null ? null : baseUnits[column.dimension] })),
+    columns: columns.map(({ title, dimension }) => ({ title, unit: dimension === null ? null : baseUnits[dimension] })),
     rows: rows.map((row) => ({ cells: row.map(cellOf) })),
   }
 }

@@ -5,20 +5,16 @@ import type { Finding, Summary } from './document.ts'
  * a part, it is incomplete; a recommendation missed asks for attention.
  */
 export function summarise(findings: readonly Finding[], inPart: boolean): Summary {
-  const count = (test: (finding: Finding) => boolean) => findings.filter(test).length
-  const mandatoryFailures = count(({ force, outcome }) => force === 'mandatory' && outcome === 'fail')
-  const mandatoryNotDetermined = count(({ force, outcome }) => force === 'mandatory' && outcome === 'notDetermined')
-  const recommendedFailures = count(({ force, outcome }) => force === 'recommended' && outcome === 'fail')
-  return {
-    pass: count(({ outcome }) => outcome === 'pass'),
-    fail: count(({ outcome }) => outcome === 'fail'),
-    notDetermined: count(({ outcome }) => outcome === 'notDetermined'),
-    notApplicable: count(({ outcome }) => outcome === 'notApplicable'),
-    mandatoryFailures,
-    mandatoryNotDetermined,
-    fromMemory: count(({ evidence, outcome }) => evidence === 'memory' && (outcome === 'pass' || outcome === 'fail')),
-    verdict: verdictOf(mandatoryFailures, inPart || mandatoryNotDetermined > 0, recommendedFailures),
+  const counts = { pass: 0, fail: 0, notDetermined: 0, notApplicable: 0 }
+  let [mandatoryFailures, mandatoryNotDetermined, recommendedFailures, fromMemory] = [0, 0, 0, 0]
+  for (const { force, outcome, evidence } of findings) {
+    counts[outcome] += 1
+    if (outcome === 'fail' && force === 'mandatory') mandatoryFailures += 1
+    if (outcome === 'fail' && force === 'recommended') recommendedFailures += 1
+    if (outcome === 'notDetermined' && force === 'mandatory') mandatoryNotDetermined += 1
+    if (evidence === 'memory' && (outcome === 'pass' || outcome === 'fail')) fromMemory += 1
   }
+  return { ...counts, mandatoryFailures, mandatoryNotDetermined, fromMemory, verdict: verdictOf(mandatoryFailures, inPart || mandatoryNotDetermined > 0, recommendedFailures) }
 }
 
 function verdictOf(mandatoryFailures: number, open: boolean, recommendedFailures: number): Summary['verdict'] {

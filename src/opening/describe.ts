@@ -36,10 +36,9 @@ function settle(document: unknown, shape: readonly Problem[]): { opening: Openin
   const misshapen = new Set(shape.flatMap(({ pointer }) => partsOf(pointer)))
   const unitMisread = misshapen.has('/lengthUnit')
   const settled = new Map<string, Readings>()
-  for (const [path, definition] of facts) {
-    const keys = path.split('.')
+  for (const { path, keys, definition } of places) {
     const wire = at(document, keys)
-    if (wire === null || wire === undefined || misshapen.has(pointerOf(keys))) continue
+    if (wire === null || wire === undefined || (misshapen.size > 0 && misshapen.has(pointerOf(keys)))) continue
     const readings = settleFact(definition, wire, keys, defaults)
     const wrong = [...new Set(readings)].flatMap((reading) => (reading?.ok === false ? reading.problems : []))
     problems.push(...wrong.filter(({ code }) => !(unitMisread && definition.dimension === 'length' && code === 'unitMissing')))
@@ -47,6 +46,9 @@ function settle(document: unknown, shape: readonly Problem[]): { opening: Openin
   }
   return { opening: openingOf(known, settled), problems }
 }
+
+/** Where in a description each fact stands. */
+const places = [...facts].map(([path, definition]) => ({ path, keys: path.split('.'), definition }))
 
 /** A pointer and all that it lies in, so that nothing is settled out of a part that is misshapen. */
 function partsOf(pointer: string): readonly string[] {

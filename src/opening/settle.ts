@@ -3,6 +3,7 @@ import { plainDigits } from '../units/number-text.ts'
 import { lengthAdvice, readLength, type LengthUnit } from '../units/length-text.ts'
 import { inchText, millimetreText, quantityText } from '../units/quantity-text.ts'
 import type { FactDefinition } from './fact.ts'
+import { onceFor } from './once-for.ts'
 import type { Reading } from './opening.ts'
 import { pointerOf, type Checked, type Problem } from './problem.ts'
 import { readSection } from './section-text.ts'
@@ -73,11 +74,13 @@ function asRatio(value: Quantity | undefined, dimension: Quantity['dimension']):
 
 /** Refuses what no wall has, so that inches read as millimetres do not pass for a tiny window. */
 function believable(definition: FactDefinition, value: Quantity, text: string, path: Path, advice: string): Settled | undefined {
-  const [least, greatest] = (definition.between ?? []).map((bound) => readQuantity(bound)?.amount)
+  const [least, greatest] = boundsOf(definition)
   if (least === undefined || greatest === undefined || (value.amount >= least && value.amount <= greatest)) return undefined
   const shown = value.dimension === 'length' ? `${inchText(value.amount)} (${millimetreText(value.amount)})` : quantityText(value, 'inchPound')
   return refusal('notBelievable', path, `"${text}" is ${shown}, outside ${definition.between?.join(' to ') ?? ''} for ${definition.title.toLowerCase()}.${advice}`)
 }
+
+const boundsOf = onceFor(({ between }: FactDefinition) => (between ?? []).map((bound) => readQuantity(bound)?.amount))
 
 function reading(value: Reading): Settled {
   return { ok: true, value }

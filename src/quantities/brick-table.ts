@@ -1,7 +1,6 @@
 import { cellText, type Table } from '../catalog/reference.ts'
 import { readQuantity } from '../units/quantity.ts'
-import { foundOnce } from './choose.ts'
-import { asksOf, fact, table, type Found, type Need } from './need.ts'
+import { asksOf, fact, foundOnce, table, type Found, type Need } from './need.ts'
 
 /** A brick of a standard name as its table has it. Lengths in nanometres, the count per m². */
 export interface NamedBrick {

@@ -1,5 +1,5 @@
 import { namedBrick, type NamedBrick } from './brick-table.ts'
-import { assuming, firstKnown, foundOnce, isKnown, onlyWhere, shownOnce, whether } from './choose.ts'
+import { assuming, firstKnown, isKnown, onlyWhere, shownOnce, whether } from './choose.ts'
 import { combined, fact, parameter, type Need } from './need.ts'
 
 /** A brick and how it is coursed, in nanometres. */
@@ -37,7 +37,7 @@ const course: Need<number> = firstKnown(
 )
 
 /** The brick of this wall as it is laid. */
-export const brick: Need<Brick> = foundOnce(shownOnce(combined({ height, length, course, joint }, (sizes) => sizes)))
+export const brick: Need<Brick> = shownOnce(combined({ height, length, course, joint }, (sizes) => sizes))
 
 /** The length of one brick. */
 export const brickLength: Need<number> = length

@@ -1,12 +1,11 @@
-import type { Inputs } from './inputs.ts'
-import { asksOf, combined, optional, type Found, type Need } from './need.ts'
+import { asksOf, combined, foundOnce, optional, type Found, type Need } from './need.ts'
 
 /** The greatest of those that are known; unknown only while none is. */
 export const greatest = (...wanted: readonly Need<number>[]): Need<number> => best(wanted, (value, other) => value > other)
 
 /** The one that is best of those that are known; unknown only while none is. */
 export function best<T>(wanted: readonly Need<T>[], isBetter: (value: T, other: T) => boolean): Need<T> {
-  return {
+  return foundOnce({
     asks: asksOf(...wanted),
     find: (inputs) => {
       const found = wanted.map((need) => need.find(inputs))
@@ -17,29 +16,29 @@ export function best<T>(wanted: readonly Need<T>[], isBetter: (value: T, other: 
       const used = new Map(known.flatMap((one) => one.used.map((input) => [input.from, input] as const)))
       return { known: true, value, used: [...used.values()], sources: known.flatMap(({ sources }) => sources), assumptions: known.flatMap(({ assumptions }) => assumptions) }
     },
-  }
+  })
 }
 
 /** The first that is known, where each is as good a source as the other; what is missing is what the last one lacks. */
 export function firstKnown<T>(...wanted: readonly [Need<T>, ...Need<T>[]]): Need<T> {
-  return {
+  return foundOnce({
     asks: asksOf(...wanted),
     find: (inputs) => {
       const [first, ...others] = wanted
       return others.reduce((found, other) => (found.known ? found : other.find(inputs)), first.find(inputs))
     },
-  }
+  })
 }
 
 /** One thing where the condition holds and another where it does not; only the one that counts is asked for. */
 export function whether<T>(condition: Need<boolean>, then: Need<T>, otherwise: Need<T>): Need<T> {
-  return {
+  return foundOnce({
     asks: asksOf(condition, then, otherwise),
     find: (inputs) => {
       const holds = condition.find(inputs)
       return holds.known ? alsoUsing(holds, (holds.value ? then : otherwise).find(inputs)) : holds
     },
-  }
+  })
 }
 
 /** Whether it is known at all. */
@@ -47,18 +46,18 @@ export const isKnown = (wanted: Need<unknown>): Need<boolean> => combined({ valu
 
 /** Says what is assumed in taking it. */
 export function assuming<T>(wanted: Need<T>, assumption: string): Need<T> {
-  return {
+  return foundOnce({
     asks: wanted.asks,
     find: (inputs) => {
       const given = wanted.find(inputs)
       return given.known ? { ...given, assumptions: [...given.assumptions, assumption] } : given
     },
-  }
+  })
 }
 
 /** Each input and source shown once, where a need is made of parts that go by the same ones. */
 export function shownOnce<T>(wanted: Need<T>): Need<T> {
-  return {
+  return foundOnce({
     asks: wanted.asks,
     find: (inputs) => {
       const given = wanted.find(inputs)
@@ -66,43 +65,30 @@ export function shownOnce<T>(wanted: Need<T>): Need<T> {
       const used = new Map(given.used.map((input) => [`${input.from} ${input.text}`, input] as const))
       return { ...given, used: [...used.values()], assumptions: [...new Set(given.assumptions)] }
     },
-  }
-}
-
-/** Found once for the inputs of a quantity, where many needs are made of it. Inputs do not change. */
-export function foundOnce<T>(wanted: Need<T>): Need<T> {
-  const ready = new WeakMap<Inputs, Found<T>>()
-  return {
-    asks: wanted.asks,
-    find: (inputs) => {
-      const given = ready.get(inputs) ?? wanted.find(inputs)
-      ready.set(inputs, given)
-      return given
-    },
-  }
+  })
 }
 
 /** Not known where the condition is not, or is false. */
 export function onlyWhere<T>(condition: Need<boolean>, wanted: Need<T>): Need<T> {
-  return {
+  return foundOnce({
     asks: asksOf(condition, wanted),
     find: (inputs) => {
       const holds = condition.find(inputs)
       if (!holds.known) return holds
       return holds.value ? alsoUsing(holds, wanted.find(inputs)) : { known: false, missing: [] }
     },
-  }
+  })
 }
 
 /** Not known where it is 0 or less: a rule that asks for "more than 0" gives no length to go by. */
 export function positive(wanted: Need<number>): Need<number> {
-  return {
+  return foundOnce({
     asks: wanted.asks,
     find: (inputs) => {
       const given = wanted.find(inputs)
       return given.known && given.value <= 0 ? { known: false, missing: given.used.map(({ from }) => from) } : given
     },
-  }
+  })
 }
 
 /** A value to go on with where nobody gave one; always the second of an `orElse`, which says it. */

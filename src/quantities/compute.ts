@@ -1,5 +1,7 @@
+import { onceFor } from '../opening/once-for.ts'
 import type { QuantityDefinition } from './define.ts'
 import type { Inputs } from './inputs.ts'
+import { roomForFound } from './need.ts'
 import type { QuantityResult } from './result.ts'
 
 /** Computes every quantity once, each after those it builds on. */
@@ -12,7 +14,7 @@ export function computeQuantities(definitions: readonly QuantityDefinition[], in
  * A circle among them is a fault of ours and throws.
  */
 export function computeSome(definitions: readonly QuantityDefinition[], wanted: readonly string[], inputs: Omit<Inputs, 'quantity'>, taken: ReadonlyMap<string, QuantityResult> = new Map()): ReadonlyMap<string, QuantityResult> {
-  const byId = new Map(definitions.map((definition) => [definition.id, definition]))
+  const byId = idsOf(definitions)
   const results = new Map(taken)
   const open = new Set<string>()
   const compute = (id: string): QuantityResult | undefined => {
@@ -21,10 +23,13 @@ export function computeSome(definitions: readonly QuantityDefinition[], wanted: 
     if (ready || !definition) return ready
     if (open.has(id)) throw new Error(`quantity ${id} is computed from itself`)
     open.add(id)
-    const result = definition.evaluate({ ...inputs, quantity: compute })
+    const result = definition.evaluate(shared)
     results.set(id, result)
     return result
   }
+  const shared: Inputs = { ...inputs, quantity: compute, found: roomForFound() }
   for (const id of wanted) compute(id)
   return results
 }
+
+const idsOf = onceFor((definitions: readonly QuantityDefinition[]) => new Map(definitions.map((definition) => [definition.id, definition])))

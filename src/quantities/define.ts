@@ -2,13 +2,20 @@ import type { Reason } from '../catalog/rule.ts'
 import type { Dimension } from '../units/dimension.ts'
 import { computedLengthText, exactLengthText, quantityText } from '../units/quantity-text.ts'
 import type { Inputs } from './inputs.ts'
-import { asksOf, type Found, type Need, type Unknown } from './need.ts'
+import { asksOf, named, type Found, type Need, type Unknown } from './need.ts'
 import { isBand, type Part, type QuantityResult, type QuantityTable, type QuantityValue } from './result.ts'
 import type { Source } from './source.ts'
 
+interface Computed {
+  readonly value: QuantityValue
+  readonly steps?: readonly string[]
+  readonly tables?: readonly QuantityTable[]
+  readonly notes?: readonly string[]
+}
+
 /** What a computation answers: a value with the steps to it, or why there is none. */
 export type Computation =
-  | { readonly value: QuantityValue; readonly steps?: readonly string[]; readonly tables?: readonly QuantityTable[]; readonly notes?: readonly string[] }
+  | Computed
   | { readonly reason: Reason; readonly why: string }
   | 'notApplicable'
 
@@ -65,49 +72,70 @@ export function defineQuantity<T extends object>(definition: Definition<T>): Qua
   }
 }
 
+type Defined = Omit<Definition<object>, 'needs' | 'compute'>
+
 function evaluator<T extends object>(definition: Definition<T>): QuantityDefinition['evaluate'] {
-  const needs = Object.entries<Need<unknown>>(definition.needs)
-  return (inputs) => evaluate(definition, needs, inputs)
-}
-
-function evaluate<T extends object>(definition: Definition<T>, needs: readonly (readonly [string, Need<unknown>])[], inputs: Inputs): QuantityResult {
-  const applies = definition.appliesTo?.find(inputs)
-  if (applies?.known && !applies.value) return blank(definition, { status: 'notApplicable', why: `It does not apply where ${applies.used.map(({ from, text }) => `${from} is ${text}`).join(' and ')}.` })
-  const found = needs.map(([name, need]) => [name, need.find(inputs)] as const)
-  const unknown = [applies, ...found.map(([, need]) => need)].filter((need) => need?.known === false)
-  if (unknown.length > 0) return undetermined(definition, unknown, gathered(definition, found))
-  const values = Object.fromEntries(found.map(([name, need]) => [name, need.known ? need.value : undefined])) as T
-  return settle(definition, definition.compute(values), gathered(definition, found))
-}
-
-function undetermined<T extends object>(definition: Definition<T>, unknown: readonly Unknown[], known: Partial<QuantityResult>): QuantityResult {
-  if (unknown.some(({ because }) => because?.status === 'notApplicable')) return blank(definition, { status: 'notApplicable', why: unknown.find(({ because }) => because?.why)?.because?.why ?? null })
-  const missing = [...new Set(unknown.flatMap((need) => need.missing))]
-  const because = unknown.find((need) => need.because)?.because
-  return blank(definition, { ...known, missing, reason: missing.length > 0 ? 'missing' : (because?.reason ?? 'missing'), why: because?.why ?? null })
-}
-
-function settle<T extends object>(definition: Definition<T>, computed: Computation, with_: Partial<QuantityResult>): QuantityResult {
-  if (computed === 'notApplicable') return blank(definition, { status: 'notApplicable' })
-  if ('reason' in computed) return blank(definition, { ...with_, reason: computed.reason, why: computed.why })
-  const { value, steps = [], tables = [], notes = [] } = computed
-  return blank(definition, { ...with_, status: 'computed', value, text: valueText(value, definition.dimension), steps, tables, notes })
-}
-
-function gathered<T extends object>(definition: Definition<T>, found: readonly (readonly [string, Found<unknown>])[]) {
-  const known = found.flatMap(([name, need]) => (need.known ? [{ name, ...need }] : []))
-  return {
-    inputs: known.flatMap(({ name, used }) => used.map((input) => ({ name, ...input }))),
-    assumptions: [...new Set(known.flatMap(({ assumptions }) => assumptions))],
-    sources: distinct([...(definition.sources ?? []), ...known.flatMap(({ sources }) => sources)]),
+  const names = Object.keys(definition.needs)
+  const needs = Object.values<Need<unknown>>(definition.needs)
+  return (inputs) => {
+    const applies = definition.appliesTo?.find(inputs)
+    if (applies?.known && !applies.value) return notApplicable(definition, `It does not apply where ${applies.used.map(({ from, text }) => `${from} is ${text}`).join(' and ')}.`)
+    const found = needs.map((need) => need.find(inputs))
+    if (applies?.known === false || found.some(isUnknown)) {
+      return undetermined(definition, [...(applies ? [applies] : []), ...found].filter(isUnknown), gathered(definition, names, found))
+    }
+    const computed = definition.compute(named<T>(names, found.map((need) => (need.known ? need.value : undefined))))
+    return computed === 'notApplicable' ? notApplicable(definition, null) : settle(definition, computed, gathered(definition, names, found))
   }
 }
 
-function blank<T extends object>(definition: Definition<T>, rest: Partial<QuantityResult>): QuantityResult {
-  const { id, title, part, dimension, formula } = definition
+function isUnknown(found: Found<unknown>): found is Unknown {
+  return !found.known
+}
+
+function undetermined(definition: Defined, unknown: readonly Unknown[], known: Gathered): QuantityResult {
+  if (unknown.some(({ because }) => because?.status === 'notApplicable')) return notApplicable(definition, unknown.find(({ because }) => because?.why)?.because?.why ?? null)
+  const missing = [...new Set(unknown.flatMap((need) => need.missing))]
+  const because = unknown.find((need) => need.because)?.because
+  return resultOf(definition, known, { status: 'notDetermined', missing, reason: missing.length > 0 ? 'missing' : (because?.reason ?? 'missing'), why: because?.why ?? null })
+}
+
+function settle(definition: Defined, computed: Exclude<Computation, string>, known: Gathered): QuantityResult {
+  if ('reason' in computed) return resultOf(definition, known, { status: 'notDetermined', missing: none, reason: computed.reason, why: computed.why })
+  return resultOf(definition, known, { status: 'computed', missing: none, reason: null, why: null }, computed)
+}
+
+/** What a quantity was computed from, gathered from all that it needs. */
+type Gathered = Pick<QuantityResult, 'inputs' | 'assumptions' | 'sources'>
+
+const none: readonly never[] = []
+const nothingGathered: Gathered = { inputs: none, assumptions: none, sources: none }
+
+function gathered({ sources }: Defined, names: readonly string[], found: readonly Found<unknown>[]): Gathered {
+  const inputs: QuantityResult['inputs'][number][] = []
+  const assumptions: string[] = []
+  const cited: Source[] = sources ? [...sources] : []
+  found.forEach((need, index) => {
+    if (!need.known) return
+    const name = names[index] ?? ''
+    for (const { from, text } of need.used) inputs.push({ name, from, text })
+    for (const assumption of need.assumptions) if (!assumptions.includes(assumption)) assumptions.push(assumption)
+    cited.push(...need.sources)
+  })
+  return { inputs, assumptions, sources: distinct(cited) }
+}
+
+function notApplicable(definition: Defined, why: string | null): QuantityResult {
+  return resultOf(definition, nothingGathered, { status: 'notApplicable', missing: none, reason: null, why })
+}
+
+type State = Pick<QuantityResult, 'status' | 'missing' | 'reason' | 'why'>
+
+function resultOf({ id, title, part, dimension, formula }: Defined, { inputs, assumptions, sources }: Gathered, { status, missing, reason, why }: State, computed?: Computed): QuantityResult {
+  const value = computed ? computed.value : null
   return {
-    id, title, part, dimension, formula, status: 'notDetermined', value: null, text: 'not determined',
-    inputs: [], steps: [], tables: [], notes: [], assumptions: [], sources: [], missing: [], reason: null, why: null, ...rest,
+    id, title, part, dimension, formula, status, value, text: value === null ? 'not determined' : valueText(value, dimension),
+    inputs, steps: computed?.steps ?? none, tables: computed?.tables ?? none, notes: computed?.notes ?? none, assumptions, sources, missing, reason, why,
   }
 }
 
@@ -129,6 +157,13 @@ function lengthText(nanometres: number): string {
   return readable ? exact : `${computedLengthText(nanometres, 'inchPound')} (${computedLengthText(nanometres, 'si')})`
 }
 
+/** Each place in a text once, as it was last given. */
 function distinct(sources: readonly Source[]): readonly Source[] {
-  return sources.length < 2 ? sources : [...new Map(sources.map((source) => [`${source.title} ${source.locator}`, source])).values()]
+  const once: Source[] = []
+  for (const source of sources) {
+    const at = once.findIndex(({ title, locator }) => title === source.title && locator === source.locator)
+    if (at < 0) once.push(source)
+    else once[at] = source
+  }
+  return once
 }

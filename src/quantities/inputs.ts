@@ -21,4 +21,6 @@ export interface Inputs {
   parameter(id: string): { readonly parameter: Parameter; readonly quantity: Quantity; readonly source: Source } | undefined
   table(id: string): { readonly table: Table; readonly source: Source } | undefined
   quantity(id: string): QuantityResult | undefined
+  /** Room for what was found already: inputs do not change, and many quantities need the same. */
+  readonly found?: unknown[]
 }

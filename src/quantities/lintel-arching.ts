@@ -4,7 +4,7 @@ import { defineQuantity } from './define.ts'
 import { loadsAbove, saidThatLoadRests } from './lintel-loads-above.ts'
 import { bearing, onLintel } from './lintel-needs.ts'
 import { confirmed, lintelTextbook } from './lintel-sources.ts'
-import { asksOf, combined, fact, limit, parameter, result, together, type Need } from './need.ts'
+import { asksOf, combined, fact, foundOnce, limit, parameter, result, together, type Need } from './need.ts'
 
 export const arches = 'arches'
 const doesNotArch = 'does not arch'
@@ -44,14 +44,14 @@ const withoutFloor = combined({ loads: loadsAbove }, ({ loads }): Condition => {
 const statedLoads = whether(combined({ loads: loadsAbove }, ({ loads }) => loads.even > 0), level, withoutFloor)
 
 /** A load that nobody stated may come on at any level, so it takes arching away. */
-const loads: Need<Condition> = {
+const loads: Need<Condition> = foundOnce({
   asks: asksOf(saidThatLoadRests, statedLoads),
   find: (inputs) => {
     const [said, stated] = [saidThatLoadRests.find(inputs), statedLoads.find(inputs)]
     if (stated.known || !said.known || stated.because?.reason !== 'outsidePrescriptive') return stated
     return { ...said, value: { met: false, text: 'a floor, roof or point load rests on the brick above, at a level that is not known' } }
   },
-}
+})
 
 const besides = combined(
   { pier: fact.ends('opening.pierWidth'), clear: fact.amount('opening.width'), least: parameter('lintel.arching-pier-width'), share: parameter('lintel.arching-pier-share') },
@@ -64,25 +64,25 @@ const besides = combined(
 const atCorner = fact.flag('opening.atCorner')
 
 /** An opening that runs round a corner has no masonry on one side, whatever else was measured. */
-const piers: Need<Condition> = {
+const piers: Need<Condition> = foundOnce({
   asks: asksOf(atCorner, besides),
   find: (inputs) => {
     const corner = atCorner.find(inputs)
     return corner.known && corner.value ? { ...corner, value: { met: false, text: 'masonry at both jambs; the opening runs round a corner' } } : besides.find(inputs)
   },
-}
+})
 
 const conditions: readonly Need<Condition>[] = [bond, height, seats, joints, loads, piers]
 
 /** One condition that fails decides by itself; otherwise all of them have to be known. */
-const judged: Need<readonly Condition[]> = {
+const judged: Need<readonly Condition[]> = foundOnce({
   asks: asksOf(...conditions),
   find: (inputs) => {
     const found = conditions.map((condition) => condition.find(inputs))
     const failed = found.some((one) => one.known && !one.value.met)
     return together(failed ? found.filter(({ known }) => known) : found)
   },
-}
+})
 
 /** Whether the brick above carries itself past the opening, so that the lintel holds only a triangle of it. */
 export const lintelArching = defineQuantity({

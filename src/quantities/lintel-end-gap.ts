@@ -2,11 +2,11 @@ import { nanometresOf, metres } from '../units/length.ts'
 import { exactLengthText, inchText, quantityText } from '../units/quantity-text.ts'
 import { defineQuantity } from './define.ts'
 import { onLooseAngle } from './lintel-needs.ts'
-import { asksOf, combined, fact, optional, orElse, parameter, result, together, type Need } from './need.ts'
+import { asksOf, combined, fact, foundOnce, optional, orElse, parameter, result, together, type Need } from './need.ts'
 
 const joint = fact.atEitherEnd('wall.movementJointAtJamb')
 
-const slipPlane: Need<boolean> = {
+const slipPlane: Need<boolean> = foundOnce({
   asks: ['head.support.bearingSeat'],
   find: (inputs) => {
     const ends = inputs.fact('head.support.bearingSeat') ?? []
@@ -15,10 +15,10 @@ const slipPlane: Need<boolean> = {
     const used = [{ from: 'head.support.bearingSeat', text: ends.map((seat) => seat?.text ?? 'not known').join(' and ') }]
     return isKnown ? { known: true, value, used, sources: [], assumptions: [] } : { known: false, missing: ['head.support.bearingSeat'] }
   },
-}
+})
 
 /** The lintel end has to be free to move where a joint stands at the jamb or the end lies on a slip plane. */
-const hasFreeEnd: Need<boolean> = {
+const hasFreeEnd: Need<boolean> = foundOnce({
   asks: asksOf(joint, slipPlane),
   find: (inputs) => {
     const found = [joint.find(inputs), slipPlane.find(inputs)]
@@ -27,7 +27,7 @@ const hasFreeEnd: Need<boolean> = {
     const both = together(found)
     return both.known ? { ...both, value: false } : both
   },
-}
+})
 
 const isFree = combined({ angle: onLooseAngle, free: hasFreeEnd }, ({ angle, free }) => angle && free)
 

@@ -2,7 +2,7 @@ import { quantityText } from '../units/quantity-text.ts'
 import { defineQuantity } from './define.ts'
 import { onLintel } from './lintel-needs.ts'
 import { confirmed } from './lintel-sources.ts'
-import { asksOf, combined, fact, parameter, result, together, type Found, type Need } from './need.ts'
+import { asksOf, combined, fact, foundOnce, parameter, result, together, type Found, type Need } from './need.ts'
 
 /** One check of the lintel, and the part it uses of what is allowed; without a part, why it is not known. */
 interface Judged {
@@ -27,7 +27,7 @@ const checks: readonly (readonly [check: string, part: Need<number>])[] = [
 ]
 
 /** Every check that applies; unknown only while none of them is known. */
-const judged: Need<readonly Judged[]> = {
+const judged = foundOnce<readonly Judged[]>({
   asks: asksOf(...checks.map(([, part]) => part)),
   find: (inputs) => {
     const found = checks.map(([check, part]) => ({ check, part: part.find(inputs) })).filter(({ part }) => applies(part))
@@ -35,7 +35,7 @@ const judged: Need<readonly Judged[]> = {
     if (known.known && known.value.length > 0) return { ...known, value: found.map(({ check, part }) => judge(check, part)) }
     return together<never>(bendingChecks.map(([, part]) => part.find(inputs)).filter(applies).filter((part) => !part.known))
   },
-}
+})
 
 /** What decides about the lintel, with every check beside it. */
 export const lintelGoverning = defineQuantity({

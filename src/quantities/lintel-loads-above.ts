@@ -1,5 +1,5 @@
 import type { Reason } from '../catalog/rule.ts'
-import { asksOf, fact, together, type Found, type Need } from './need.ts'
+import { asksOf, fact, foundOnce, together, type Found, type Need } from './need.ts'
 
 /** What rests on the brick above: evenly along the wall in N/m, and at one place in newtons; 0 where nothing does. */
 export interface LoadsAbove {
@@ -16,19 +16,19 @@ const contradicted = 'A floor, roof or point load on the brick above is stated, 
 const nothingStated = 'It is said that something rests on the brick above, and every load there is stated as 0. One of the two is wrong.'
 
 /** The loads as they are stated. A stated load says by itself that something rests on the brick. */
-export const loadsAbove: Need<LoadsAbove> = {
+export const loadsAbove: Need<LoadsAbove> = foundOnce({
   asks: asksOf(saidThatLoadRests, even, point),
   find: (inputs) => settled(saidThatLoadRests.find(inputs), even.find(inputs), point.find(inputs)),
-}
+})
 
 /** The same, and undefined while nobody said whether anything rests there; what is refused stays refused. */
-export const loadsAboveIfSaid: Need<LoadsAbove | undefined> = {
+export const loadsAboveIfSaid = foundOnce<LoadsAbove | undefined>({
   asks: loadsAbove.asks,
   find: (inputs) => {
     const given = loadsAbove.find(inputs)
     return given.known || given.because ? given : { known: true, value: undefined, used: [], sources: [], assumptions: [] }
   },
-}
+})
 
 function settled(said: Found<boolean>, even: Found<number>, point: Found<number>): Found<LoadsAbove> {
   const rests = amountOf(even) > 0 || amountOf(point) > 0

@@ -5,7 +5,7 @@ import { defineQuantity } from './define.ts'
 import { loadsAboveIfSaid } from './lintel-loads-above.ts'
 import { onLooseAngle } from './lintel-needs.ts'
 import { confirmed } from './lintel-sources.ts'
-import { asksOf, combined, fact, limit, table, type Need } from './need.ts'
+import { asksOf, combined, fact, foundOnce, limit, table, type Need } from './need.ts'
 
 /** What a rule or its table says of the opening: its greatest clear width in nm, or that it has no such row. */
 interface Allowed {
@@ -21,13 +21,13 @@ const byTable: Need<Allowed> = combined(
 )
 
 /** A span that stands in the rule itself goes before the table. */
-const allowed: Need<Allowed> = {
+const allowed: Need<Allowed> = foundOnce({
   asks: asksOf(inForce, byTable),
   find: (inputs) => {
     const given = inForce.find(inputs)
     return given.known ? given : byTable.find(inputs)
   },
-}
+})
 
 /** The widest opening that the code allows for the angle without any calculation: shown beside what is computed. */
 export const lintelPrescriptiveSpan = defineQuantity({

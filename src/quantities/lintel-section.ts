@@ -3,7 +3,7 @@ import { readQuantity } from '../units/quantity.ts'
 import { angleBySize, computedBySize, slendernessOf } from './angle-by-size.ts'
 import { countOf, sizesOf, type Angle, type Sizes } from './angle-sizes.ts'
 import type { Inputs } from './inputs.ts'
-import { asksOf, combined, fact, optional, parameter, table, type Found, type Need } from './need.ts'
+import { asksOf, combined, fact, foundOnce, optional, parameter, table, type Found, type Need } from './need.ts'
 
 type Row = Table['rows'][number]
 
@@ -104,7 +104,7 @@ function anyAngle(inputs: Inputs): Found<Described> {
 }
 
 /** The angle over the opening, with its properties for bending in the plane of the wall. */
-export const angleOverOpening: Need<Angle> = {
+export const angleOverOpening: Need<Angle> = foundOnce({
   asks: asksOf(listedInInches, listedInMillimetres, bySize),
   find: (inputs) => {
     const given = anyAngle(inputs)
@@ -114,7 +114,7 @@ export const angleOverOpening: Need<Angle> = {
     if (longLeg === 'horizontal' && angle.verticalLeg !== angle.horizontalLeg) return without('methodDoesNotHold', 'The long leg lies flat; the table gives the strength with the long leg standing.')
     return { ...given, value: angle }
   },
-}
+})
 
 function without(reason: 'outsidePrescriptive' | 'methodDoesNotHold', why: string) {
   return { known: false, missing: [], because: { status: 'notDetermined', reason, why } } as const

@@ -1,6 +1,6 @@
 import { cellText, type Table } from '../catalog/reference.ts'
 import { readQuantity } from '../units/quantity.ts'
-import { asksOf, table, type Found, type Need } from './need.ts'
+import { asksOf, foundOnce, table, type Found, type Need } from './need.ts'
 
 /** What a book gives for a joint: liters of mortar for so many bricks. */
 export interface MortarRow {
@@ -20,13 +20,13 @@ type Row = Table['rows'][number]
 const books = ['masonry.mortar', 'masonry.mortar-per-thousand', 'masonry.mortar-modular', 'masonry.mortar-builders-course', 'masonry.mortar-eighth-meter'].map(table)
 
 /** The rows of every book that is there; they disagree, and none is left out. */
-export const mortarBooks: Need<readonly MortarRow[]> = {
+export const mortarBooks: Need<readonly MortarRow[]> = foundOnce({
   asks: asksOf(...books),
   find: (inputs) => {
     const found = books.map((book) => book.find(inputs)).filter(isThere)
     return { known: true, value: found.flatMap(({ value }) => rowsOf(value)), used: found.flatMap(({ used }) => used), sources: found.flatMap(({ sources }) => sources), assumptions: [] }
   },
-}
+})
 
 /** The columns of a book as an earlier release printed it do not say what it has in mind; it is left out. */
 function isThere(found: Found<Table>): found is Extract<Found<Table>, { known: true }> {

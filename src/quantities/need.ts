@@ -1,7 +1,8 @@
 import type { Table } from '../catalog/reference.ts'
+import { onceFor } from '../opening/once-for.ts'
 import type { FactValue, Reading } from '../opening/opening.ts'
 import { quantityText } from '../units/quantity-text.ts'
-import type { Inputs } from './inputs.ts'
+import type { Inputs, LimitInForce } from './inputs.ts'
 import type { QuantityResult, QuantityTable, UsedInput } from './result.ts'
 import type { Source } from './source.ts'
 
@@ -23,11 +24,21 @@ export interface Need<T> {
   readonly find: (inputs: Inputs) => Found<T>
 }
 
+/** The quantities that need the same need one thing, which is then found once for all of them. */
+function oneEach<T>(make: (id: string) => Need<T>): (id: string) => Need<T> {
+  const made = new Map<string, Need<T>>()
+  return (id) => {
+    const known = made.get(id) ?? make(id)
+    made.set(id, known)
+    return known
+  }
+}
+
 /** Facts, in base units: lengths in nanometres, angles in degrees, areal loads in pascals, counts as they are. */
 export const fact = {
-  amount: (path: string): Need<number> => single(path, (value) => (typeof value === 'object' ? value.amount : undefined)),
-  flag: (path: string): Need<boolean> => single(path, (value) => (typeof value === 'boolean' ? value : undefined)),
-  choice: (path: string): Need<string> => single(path, (value) => (typeof value === 'string' ? value : undefined)),
+  amount: oneEach((path): Need<number> => single(path, (value) => (typeof value === 'object' ? value.amount : undefined))),
+  flag: oneEach((path): Need<boolean> => single(path, (value) => (typeof value === 'boolean' ? value : undefined))),
+  choice: oneEach((path): Need<string> => single(path, (value) => (typeof value === 'string' ? value : undefined))),
   /** The left and right amount; unknown while either end is. */
   ends: (path: string): Need<readonly [left: number, right: number]> => need([path], (inputs) => {
     const [left, right] = [inputs.fact(path)?.[0], inputs.fact(path)?.[1]].map(amountOf)
@@ -49,43 +60,50 @@ export const fact = {
 }
 
 /** The amount that a rule in force allows or asks for; unknown where the rule is not in force or gives no amount. */
-export const limit = (rule: string): Need<number> => need([`rule ${rule}`], (inputs) => {
-  const inForce = inputs.limit(rule)
-  if (!inForce) return { known: false, missing: [`rule ${rule}`] }
-  return found(inForce.quantity.amount, { from: `rule ${rule}`, text: inForce.text }, [inForce.source])
+export const limit = oneEach((rule): Need<number> => {
+  const foundIn = foundFor((inForce: LimitInForce) => found(inForce.quantity.amount, { from: `rule ${rule}`, text: inForce.text }, [inForce.source]))
+  return need([`rule ${rule}`], (inputs) => foundIn(inputs.limit(rule)) ?? { known: false, missing: [`rule ${rule}`] })
 })
 
-export const parameter = (id: string): Need<number> => need([`parameter ${id}`], (inputs) => {
-  const given = inputs.parameter(id)
-  if (!given) return { known: false, missing: [`parameter ${id}`] }
-  return found(given.quantity.amount, { from: `parameter ${id}`, text: quantityText(given.quantity, given.parameter.governing) }, [given.source])
+export const parameter = oneEach((id): Need<number> => {
+  const foundIn = foundFor(({ quantity, parameter, source }: GivenParameter) => found(quantity.amount, { from: `parameter ${id}`, text: quantityText(quantity, parameter.governing) }, [source]))
+  return need([`parameter ${id}`], (inputs) => foundIn(inputs.parameter(id)) ?? { known: false, missing: [`parameter ${id}`] })
 })
 
-export const table = (id: string): Need<Table> => need([`table ${id}`], (inputs) => {
-  const given = inputs.table(id)
-  return given ? found(given.table, { from: `table ${id}`, text: given.table.title }, [given.source]) : { known: false, missing: [`table ${id}`] }
+export const table = oneEach((id): Need<Table> => {
+  const foundIn = foundFor(({ table, source }: GivenTable) => found(table, { from: `table ${id}`, text: table.title }, [source]))
+  return need([`table ${id}`], (inputs) => foundIn(inputs.table(id)) ?? { known: false, missing: [`table ${id}`] })
 })
+
+type GivenParameter = NonNullable<ReturnType<Inputs['parameter']>>
+type GivenTable = NonNullable<ReturnType<Inputs['table']>>
+
+/** What is found in a figure of the catalog or a limit in force is the same for every opening, and is put into words once. */
+function foundFor<G extends object, T>(wordsOf: (given: G) => Found<T>): (given: G | undefined) => Found<T> | undefined {
+  const words = onceFor(wordsOf)
+  return (given) => (given === undefined ? undefined : words(given))
+}
 
 /** The amount of another quantity, with whatever it was missing. */
-export const result = (id: string): Need<number> => need([`quantity ${id}`], (inputs) => {
+export const result = oneEach((id): Need<number> => need([`quantity ${id}`], (inputs) => {
   const computed = inputs.quantity(id)
   if (computed?.status !== 'computed' || typeof computed.value !== 'number') return unknownResult(id, computed)
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
-})
+}))
 
 /** The first table beside the value of another quantity. */
-export const resultTable = (id: string): Need<QuantityTable> => need([`quantity ${id}`], (inputs) => {
+export const resultTable = oneEach((id): Need<QuantityTable> => need([`quantity ${id}`], (inputs) => {
   const computed = inputs.quantity(id)
   const [first] = computed?.tables ?? []
   return computed?.status === 'computed' && first ? found(first, { from: `quantity ${id}`, text: computed.text }) : unknownResult(id, computed)
-})
+}))
 
 /** The text of another quantity, such as a section. */
-export const resultText = (id: string): Need<string> => need([`quantity ${id}`], (inputs) => {
+export const resultText = oneEach((id): Need<string> => need([`quantity ${id}`], (inputs) => {
   const computed = inputs.quantity(id)
   if (computed?.status !== 'computed' || typeof computed.value !== 'string') return unknownResult(id, computed)
   return found(computed.value, { from: `quantity ${id}`, text: computed.text })
-})
+}))
 
 /** The first that is known; taking the second is said as an assumption. */
 export const orElse = <T>(first: Need<T>, second: Need<T>, assumption: string): Need<T> => need(asksOf(first, second), (inputs) => {
@@ -99,26 +117,43 @@ export const orElse = <T>(first: Need<T>, second: Need<T>, assumption: string): 
 export const choiceIs = (path: string, ...choices: readonly string[]): Need<boolean> => combined({ choice: fact.choice(path) }, ({ choice }) => choices.includes(choice))
 
 /** One need made of several; all of them have to be known. */
-export const combined = <T extends object, R>(needs: { readonly [K in keyof T]: Need<T[K]> }, combine: (values: T) => R): Need<R> => need(asksOf(...Object.values<Need<unknown>>(needs)), (inputs) => {
-  const found = together(Object.values<Need<unknown>>(needs).map((wanted) => wanted.find(inputs)))
-  if (!found.known) return found
-  return { ...found, value: combine(Object.fromEntries(Object.keys(needs).map((name, index) => [name, found.value[index]])) as T) }
-})
+export const combined = <T extends object, R>(needs: { readonly [K in keyof T]: Need<T[K]> }, combine: (values: T) => R): Need<R> => {
+  const names = Object.keys(needs)
+  const wanted = Object.values<Need<unknown>>(needs)
+  const [first, ...others] = wanted
+  const [name = ''] = names
+  const findOne = (only: Need<unknown>) => (inputs: Inputs): Found<R> => {
+    const found = only.find(inputs)
+    return found.known ? { known: true, value: combine({ [name]: found.value } as T), used: found.used, sources: found.sources, assumptions: found.assumptions } : found
+  }
+  const findAll = (inputs: Inputs): Found<R> => {
+    const found = together(wanted.map((one) => one.find(inputs)))
+    return found.known ? { known: true, value: combine(named<T>(names, found.value)), used: found.used, sources: found.sources, assumptions: found.assumptions } : found
+  }
+  return need(asksOf(...wanted), first && others.length === 0 ? findOne(first) : findAll)
+}
+
+/** The values of several needs under their names. */
+export function named<T extends object>(names: readonly string[], values: readonly unknown[]): T {
+  const all: Record<string, unknown> = {}
+  names.forEach((name, index) => { all[name] = values[index] })
+  return all as T
+}
 
 /** What was found for several needs as one list; unknown while one of them is. */
 export function together<T>(found: readonly Found<T>[]): Found<readonly T[]> {
   const value: T[] = []
   const used: Omit<UsedInput, 'name'>[] = []
   const sources: Source[] = []
-  const assumptions = new Set<string>()
+  const assumptions: string[] = []
   for (const one of found) {
     if (!one.known) return unknownOfSeveral(found.flatMap((other) => (other.known ? [] : [other])))
     value.push(one.value)
-    used.push(...one.used)
-    sources.push(...one.sources)
-    for (const assumption of one.assumptions) assumptions.add(assumption)
+    for (const input of one.used) used.push(input)
+    for (const source of one.sources) sources.push(source)
+    for (const assumption of one.assumptions) if (!assumptions.includes(assumption)) assumptions.push(assumption)
   }
-  return { known: true, value, used, sources, assumptions: [...assumptions] }
+  return { known: true, value, used, sources, assumptions }
 }
 
 /** What several needs may ask for, each once. */
@@ -150,13 +185,34 @@ function single<T>(path: string, read: (value: FactValue) => T | undefined): Nee
 }
 
 function need<T>(asks: readonly string[], find: (inputs: Inputs) => Found<T>): Need<T> {
-  return { asks, find }
+  return foundOnce({ asks, find })
+}
+
+/** Every need has a place of its own in the room for what was found. */
+let places = 0
+
+export function roomForFound(): unknown[] {
+  return new Array<unknown>(places)
+}
+
+/** Found once for the inputs of an evaluation, in which many quantities are made of the same needs. */
+export function foundOnce<T>({ asks, find }: Need<T>): Need<T> {
+  const place = places++
+  return {
+    asks,
+    find: (inputs) => {
+      if (!inputs.found) return find(inputs)
+      return (inputs.found[place] ??= find(inputs)) as Found<T>
+    },
+  }
 }
 
 function amountOf(reading: Reading | undefined): number | undefined {
   return typeof reading?.value === 'object' ? reading.value.amount : undefined
 }
 
-function found<T>(value: T, used: Omit<UsedInput, 'name'>, sources: readonly Source[] = []): Found<T> {
-  return { known: true, value, used: [used], sources, assumptions: [] }
+function found<T>(value: T, used: Omit<UsedInput, 'name'>, sources: readonly Source[] = none): Found<T> {
+  return { known: true, value, used: [used], sources, assumptions: none }
 }
+
+const none: readonly never[] = []

@@ -1,4 +1,4 @@
-import type { Need } from './need.ts'
+import { foundOnce, type Need } from './need.ts'
 import { isBand, type Band } from './result.ts'
 
 /** The least and the greatest of some amounts. */
@@ -8,7 +8,7 @@ export function bandAcross(amounts: readonly number[]): Band {
 
 /** The band that another quantity computed, with whatever it was missing; a single amount is a band of no width. */
 export function bandOf(id: string): Need<Band> {
-  return {
+  return foundOnce({
     asks: [`quantity ${id}`],
     find: (inputs) => {
       const computed = inputs.quantity(id)
@@ -17,5 +17,5 @@ export function bandOf(id: string): Need<Band> {
       if (computed.status !== 'computed' || !isBand(band)) return { known: false, missing: computed.missing, because: computed }
       return { known: true, value: band, used: [{ from: `quantity ${id}`, text: computed.text }], sources: [], assumptions: [] }
     },
-  }
+  })
 }

@@ -39,12 +39,14 @@ export function layOutTies(demand: TieDemand): TieLayout {
   const { panel, opening, across, up, course } = demand
   const columns = tieColumns(panel.right, across)
   const rows = tieRows(panel.top, up, course)
-  const everywhere = rows.flatMap((y) => columns.map((x) => ({ x, y })))
+  const everywhere = rows.flatMap((y) => columns.map((x): Tie => ({ x, y, serves: inField })))
   const field = everywhere.filter((place) => !isOn(place, opening))
   const edges = demand.isLarge ? sidesOf(demand).flatMap((side) => alongSide(side, columns, rows, demand)) : []
-  const ties = together([...field.map((place) => ({ ...place, serves: ['field'] })), ...edges])
+  const ties = together([...field, ...edges])
   return { columns, rows, ties, inOpening: everywhere.length - field.length, added: ties.length - field.length }
 }
+
+const inField = ['field']
 
 function sidesOf({ panel, opening, distance, hasSill }: TieDemand): readonly Side[] {
   const { left, right, bottom, top } = opening
@@ -69,12 +71,14 @@ function placesOf({ line, standing, added }: EdgeTies, isUpright: boolean): read
 
 /** One tie for each place, with everything it serves; from the foot up and from the left. */
 function together(ties: readonly Tie[]): readonly Tie[] {
-  const byPlace = new Map<string, Tie>()
-  for (const { x, y, serves } of ties) {
-    const place = `${x} ${y}`
-    byPlace.set(place, { x, y, serves: [...(byPlace.get(place)?.serves ?? []), ...serves] })
+  const rows = new Map<number, Map<number, Tie>>()
+  for (const tie of ties) {
+    const row = rows.get(tie.y) ?? new Map<number, Tie>()
+    const here = row.get(tie.x)
+    row.set(tie.x, here ? { ...tie, serves: [...here.serves, ...tie.serves] } : tie)
+    rows.set(tie.y, row)
   }
-  return [...byPlace.values()].toSorted((one, other) => one.y - other.y || one.x - other.x)
+  return [...rows.values()].flatMap((row) => [...row.values()]).toSorted((one, other) => one.y - other.y || one.x - other.x)
 }
 
 /** On its edge too: a tie has no mortar around it there. */

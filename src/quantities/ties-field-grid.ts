@@ -62,6 +62,7 @@ export const tieLargestArea = defineQuantity({
   formula: 'the greatest of the areas nearest to each tie, the opening left out',
   needs: { layout: resultTable('ties.field-grid'), tie: tieArea },
   compute: ({ layout, tie }) => {
+    if (layout.rows.length === 0) return { reason: 'methodDoesNotHold', why: 'The opening takes up the whole wall that is described; there is no brick for a tie to hold.' }
     const areas = layout.rows.map((row) => Number(row[3]))
     const value = Math.max(...areas)
     const [x, y] = layout.rows[areas.indexOf(value)] ?? []

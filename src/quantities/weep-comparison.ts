@@ -1,7 +1,7 @@
 import { computedLengthText } from '../units/quantity-text.ts'
 import { defineQuantity, type Computation } from './define.ts'
 import { headJointHeight, headPitches, type Pitches } from './joint-pitch.ts'
-import { combined, limit, optional, parameter, result, type Need } from './need.ts'
+import { combined, foundOnce, limit, optional, parameter, result, type Need } from './need.ts'
 import { circleArea, rectangleArea, smallAreaText } from './plane-area.ts'
 import type { QuantityTable } from './result.ts'
 import { headJoints, weepsIn } from './weep-grid.ts'
@@ -116,11 +116,11 @@ function stepsOf({ joint: { width }, water, small }: Given): readonly string[] {
 }
 
 function sourced<T>(wanted: Need<T>): Need<Sourced<T>> {
-  return {
+  return foundOnce({
     asks: wanted.asks,
     find: (inputs) => {
       const found = wanted.find(inputs)
       return found.known ? { ...found, value: { value: found.value, from: [...new Set(found.sources.map(({ title, locator }) => `${title}, ${locator}`))].join('; ') } } : found
     },
-  }
+  })
 }

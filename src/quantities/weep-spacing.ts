@@ -1,5 +1,5 @@
 import { best, onlyWhere, taken } from './choose.ts'
-import { choiceIs, combined, fact, limit, orElse, type Need } from './need.ts'
+import { choiceIs, combined, fact, foundOnce, limit, orElse, type Need } from './need.ts'
 
 /** How far apart weeps may stand: the amount as the rule states it, and the longest distance that keeps it. */
 export interface Spacing {
@@ -49,7 +49,7 @@ function forKinds(place: 'head' | 'sill', kinds: readonly string[], rule: string
 /** "Less than 33 in" is kept by a nanometre less, the unit in which lengths are whole numbers. */
 function allowedBy(rule: string): Need<Spacing> {
   const inForce = limit(rule)
-  return {
+  return foundOnce({
     asks: inForce.asks,
     find: (inputs) => {
       const found = inForce.find(inputs)
@@ -57,5 +57,5 @@ function allowedBy(rule: string): Need<Spacing> {
       const longest = inputs.limit(rule)?.comparator === 'lessThan' ? found.value - 1 : found.value
       return { ...found, value: { amount: found.value, longest } }
     },
-  }
+  })
 }

@@ -36,17 +36,20 @@ function readUnsigned(text: string, unit: LengthUnit | undefined): LengthReading
 
 /** `16/24` or `32/16` on a schedule are two spacings, not a fraction of an inch. */
 function hasOddFraction(text: string): boolean {
+  if (!text.includes('/')) return false
   return [...text.matchAll(/(?<!\d)(\d+)\/([1-9]\d*)/g)].some(([, over, under]) => Number(over) >= Number(under) || !denominators.includes(Number(under)))
 }
 
 /** `3-4` and `7/8-1 3/8"`, but not `3-7/8"`, which is one number. */
 function isRange(text: string): boolean {
+  if (!text.includes('-')) return false
   const [, number = '', low = '', high = ''] = /^(([\d./ ]+)-([\d./ ]+)) ?(?:["'a-z].*)?$/i.exec(text) ?? []
   return readNumber(number.trim()) === undefined && readNumber(low.trim()) !== undefined && readNumber(high.trim()) !== undefined
 }
 
 /** `4'-6 1/2"`, `4' 6"`, `4'6`, `4 ft 6 1/2 in`, but not `4 ft2`; the inches may lack their mark and are less than a foot. */
 function readFeetAndInches(text: string): LengthReading | undefined {
+  if (!/['f]/i.test(text)) return undefined
   const match = /^(\d+) ?(?:'|(?:ft\.?|feet|foot)(?![234]$)) ?-? ?([\d./ -]+?) ?(?:"|in\.?|inch|inches)?$/i.exec(text)
   const feet = readNumber(match?.[1] ?? '')
   const inches = readNumber(match?.[2] ?? '')

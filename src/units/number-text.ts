@@ -10,6 +10,13 @@ const vulgarFractions: Readonly<Record<string, string>> = {
 
 /** Writes ⅞ as " 7/8", ″ and ” as ", ′ and ’ as ', and any run of spaces as one. */
 export function plainCharacters(text: string): string {
+  return unusual.test(text) ? written(text) : text
+}
+
+/** What is written otherwise; most texts have nothing of it. */
+const unusual = /[^ -~]|''| {2}|^ | $/
+
+function written(text: string): string {
   return text
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgarFractions[sign] ?? sign}`)
     .replace(/⁄/g, '/')

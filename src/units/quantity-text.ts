@@ -69,12 +69,23 @@ const shownIn: Readonly<Record<Exclude<Dimension, 'length'>, Readonly<Record<Uni
   ratio: { inchPound: ['1', ''], si: ['1', ''] },
 }
 
+interface ShownUnit {
+  readonly factor: number
+  /** What follows the number: a space and the unit, or nothing. */
+  readonly after: string
+}
+
+const units = new Map(Object.entries(shownIn).map(([dimension, { inchPound, si }]) => [dimension, { inchPound: shownUnit(inchPound), si: shownUnit(si) }] as const))
+
+function shownUnit([ucum, shown]: readonly [ucum: string, shown: string]): ShownUnit {
+  return { factor: findUnit(ucum)?.factor ?? 1, after: shown === '' ? '' : ` ${shown}` }
+}
+
 /** The quantity in one unit system, for people. Lengths as a tape shows them, the rest to four figures. */
 export function quantityText({ dimension, amount }: Quantity, system: UnitSystem): string {
   if (dimension === 'length') return system === 'inchPound' ? inchText(amount) : millimetreText(amount)
-  const [ucum, shown] = shownIn[dimension][system]
-  const factor = findUnit(ucum)?.factor ?? 1
-  return `${fourFigures(amount / factor)} ${shown}`.trimEnd()
+  const { factor, after } = units.get(dimension)?.[system] ?? shownUnit(shownIn[dimension][system])
+  return `${fourFigures(amount / factor)}${after}`
 }
 
 /** A computed length: on the tape where it falls on a 64th, else to a ten-thousandth of an inch or a micrometre. */
@@ -88,8 +99,16 @@ function fourFigures(value: number): string {
   return trimmed(value, Math.min(20, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value))))))
 }
 
+/** So many decimals, without the zeros at the end. */
 function trimmed(value: number, decimals: number): string {
+  if (Number.isSafeInteger(value)) return String(value)
   const text = value.toFixed(decimals)
-  const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text
+  const short = text.includes('.') ? withoutZeros(text) : text
   return short === '-0' ? '0' : short
+}
+
+function withoutZeros(text: string): string {
+  let end = text.length
+  while (text[end - 1] === '0') end -= 1
+  return text.slice(0, text[end - 1] === '.' ? end - 1 : end)
 }

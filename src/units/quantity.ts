@@ -30,6 +30,7 @@ function readOther(text: string): Quantity | undefined {
 
 /** A fall over a run, "3:12", "3 in 12" or "1/4 in per ft", as an angle in degrees. */
 function readSlope(text: string): Quantity | undefined {
+  if (!/:| in |per |\/ ?f/i.test(text)) return undefined
   const ratio = /^(-)?([\d./ -]+?) ?(?::| in ) ?([\d./ -]+)$/i.exec(text)
   if (ratio) return slopeOf(readNumber(ratio[2] ?? ''), readNumber(ratio[3] ?? ''), ratio[1] !== undefined)
   const perFoot = /^(-)?([\d./ -]+?) ?(?:"|in\.?|inch) ?(?:per |\/ ?)(?:ft\.?|foot)$/i.exec(text)

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { assuming, best, firstKnown, foundOnce, greatest, isKnown, onlyWhere, positive, shownOnce, taken, whether } from '../../src/quantities/choose.ts'
-import { choiceIs, combined, fact, limit, orElse } from '../../src/quantities/need.ts'
+import { assuming, best, firstKnown, greatest, isKnown, onlyWhere, positive, shownOnce, taken, whether } from '../../src/quantities/choose.ts'
+import { choiceIs, combined, fact, foundOnce, limit, orElse } from '../../src/quantities/need.ts'
 import { amount, inputsOf } from './inputs.ts'
 
 const upstand = fact.amount('head.flashing.upstand')

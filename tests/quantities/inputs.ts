@@ -31,6 +31,7 @@ export function inputsOf(given: Given): Inputs {
     parameter: (id) => parameterOf(id, given.parameters?.[id]),
     table: (id) => tableOf(id, given.tables?.[id]),
     quantity: (id) => (given.quantities?.[id] === undefined ? undefined : takenAsComputed(id, given.quantities[id])),
+    found: [],
   }
 }
 

@@ -121,3 +121,8 @@ describe('the greatest area that one tie serves', () => {
     expect(evaluate(tieCount, { facts: vent, limits }, builtOn)).toMatchObject({ value: 3, steps: { 1: '3 × 1 − 1 in the opening + 0 added along its edges = 2' } })
   })
 })
+
+test('an opening that takes up the whole wall leaves no tie of which to tell the area', () => {
+  const nothingBut = { ...window, 'opening.pierWidth': ['0 in', '0 in'], 'opening.sillAboveGrade': '0 in', 'wall.heightAboveHead': '0 in', 'wall.veneerHeight': '48 in' }
+  expect(largest(nothingBut)).toMatchObject({ status: 'notDetermined', value: null, reason: 'methodDoesNotHold', why: expect.stringMatching(/no brick for a tie/) as string })
+})

@@ -1,0 +1,7 @@
+import { createHash } from 'node:crypto'
+import { useSha256 } from '../catalog/digest.ts'
+
+/** Digests are taken with the hash that comes with the platform from here on. */
+export function usePlatformSha256(): void {
+  useSha256((text) => createHash('sha256').update(text).digest('hex'))
+}

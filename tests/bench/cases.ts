@@ -1,0 +1,82 @@
+import { loadCatalog } from '../../src/store/load-catalog.ts'
+import type { Catalog } from '../../src/catalog/catalog.ts'
+import { resolveRules } from '../../src/catalog/resolve.ts'
+import type { RuleSet } from '../../src/catalog/rule-set.ts'
+import { evaluate } from '../../src/evaluation/evaluate.ts'
+import { judge, judgesOf, type Subject } from '../../src/evaluation/judge.ts'
+import { quantityInputs } from '../../src/evaluation/quantity-inputs.ts'
+import { describeOpening } from '../../src/opening/describe.ts'
+import type { Opening } from '../../src/opening/opening.ts'
+import { computeQuantities } from '../../src/quantities/compute.ts'
+import { everydayQuantities } from '../../src/quantities/index.ts'
+import { corpus, type Described } from '../corpus.ts'
+import { root } from '../read-sources.ts'
+import { compiledEngine, interpretedEngine, plainFacts, plainRule, type Outcomes, type PlainFacts } from './engines.ts'
+
+const place = { jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01' } as const
+
+/** The catalog as delivered, one place, and fully described windows that differ in one fact each. */
+export interface Ground {
+  readonly catalog: Catalog
+  readonly ruleSet: RuleSet
+  readonly windows: readonly Described[]
+}
+
+export async function ground(count: number): Promise<Ground> {
+  const loaded = await loadCatalog(`${root}/catalog`)
+  if (!loaded.ok) throw new Error(loaded.problems.map(({ path, detail }) => `${path}: ${detail}`).join('\n'))
+  const ruleSet = resolveRules(loaded.catalog, place)
+  if (!ruleSet.ok) throw new Error(ruleSet.problems.map(({ detail }) => detail).join('\n'))
+  const varied = corpus(loaded.catalog).filter(({ name }) => name.startsWith('baseline'))
+  const step = Math.max(1, Math.floor(varied.length / count))
+  return { catalog: loaded.catalog, ruleSet: ruleSet.value, windows: varied.filter((_, index) => index % step === 0).slice(0, count) }
+}
+
+export function described({ description, name }: Described): Opening {
+  const opening = describeOpening(description)
+  if (!opening.ok) throw new Error(`${name}: ${opening.problems.map(({ pointer, detail }) => `${pointer} ${detail}`).join('; ')}`)
+  return opening.value
+}
+
+export function subjectOf({ catalog, ruleSet }: Ground, opening: Opening): Subject {
+  return { opening, quantities: computeQuantities(everydayQuantities, quantityInputs(opening, ruleSet, catalog)), catalog, adopted: ruleSet.adopted, holdPoint: null }
+}
+
+export function findingsOf({ catalog, ruleSet }: Pick<Ground, 'catalog' | 'ruleSet'>, subject: Subject) {
+  return judgesOf(ruleSet.rules, catalog).map((judgeRule) => judgeRule(subject))
+}
+
+/** One question to all engines: the rules that each can express and that every one of the windows decides, over the same facts. */
+export interface Contest {
+  readonly rules: RuleSet['rules']
+  readonly subjects: readonly Subject[]
+  readonly facts: readonly PlainFacts[]
+  readonly ours: (subject: Subject) => Outcomes
+  readonly interpreted: (facts: PlainFacts) => Promise<Outcomes>
+  readonly compiled: (facts: PlainFacts) => Outcomes
+}
+
+export function contest(on: Ground): Contest {
+  const subjects = on.windows.map((window) => subjectOf(on, described(window)))
+  const isDecided = (rule: RuleSet['rules'][number]) => subjects.every((subject) => judge(rule, subject).outcome !== 'notDetermined')
+  const rules = on.ruleSet.rules.filter((rule) => plainRule(rule) && isDecided(rule))
+  const plain = rules.flatMap((rule) => plainRule(rule) ?? [])
+  return {
+    rules,
+    subjects,
+    facts: subjects.map(({ opening, quantities }) => plainFacts(opening, quantities)),
+    ours: (subject) => new Map(findingsOf({ catalog: on.catalog, ruleSet: { ...on.ruleSet, rules } }, subject).map(({ rule, outcome }) => [rule, outcome])),
+    interpreted: interpretedEngine(plain),
+    compiled: compiledEngine(plain),
+  }
+}
+
+/** Where another engine answers otherwise than we do: "weep.spacing: pass, theirs fail". Anything here makes a comparison of speed void. */
+export function disagreements(rules: RuleSet['rules'], ours: Outcomes, theirs: Outcomes): readonly string[] {
+  return rules.map(({ rule: { rule } }) => ({ rule, us: ours.get(rule), them: theirs.get(rule) ?? 'notApplicable' })).filter(({ us, them }) => us !== them).map(({ rule, us, them }) => `${rule}: ${us ?? 'nothing'}, theirs ${them}`)
+}
+
+/** As a request would come: the opening settled, but nothing known of it yet. */
+export function fullEvaluation({ catalog, ruleSet }: Ground, opening: Opening) {
+  return evaluate(opening, ruleSet, catalog, null)
+}

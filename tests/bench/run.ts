@@ -1,0 +1,91 @@
+import { writeFile } from 'node:fs/promises'
+import { arch, cpus, loadavg, platform } from 'node:os'
+import { join } from 'node:path'
+import { parseArgs } from 'node:util'
+import { digestOfAssessment } from '../../src/evaluation/evaluate.ts'
+import type { Opening } from '../../src/opening/opening.ts'
+import { usePlatformSha256 } from '../../src/store/platform-sha256.ts'
+import { contest, described, disagreements, findingsOf, fullEvaluation, ground, subjectOf } from './cases.ts'
+
+/** One thing to measure: made ready without the clock, then run once for each piece of work. */
+interface Case<T> {
+  readonly name: string
+  readonly work: () => readonly T[]
+  readonly run: (piece: T) => unknown
+}
+
+interface Measured {
+  readonly name: string
+  /** Microseconds for one piece of work, the median of all rounds. */
+  readonly each: number
+}
+
+const { values: { rounds, windows } } = parseArgs({ options: { rounds: { type: 'string', default: '15' }, windows: { type: 'string', default: '40' } } })
+
+usePlatformSha256()
+const on = await ground(Number(windows))
+const question = contest(on)
+for (const [index, subject] of question.subjects.entries()) {
+  const facts = question.facts[index] ?? {}
+  const differing = [question.compiled(facts), await question.interpreted(facts)].flatMap((theirs) => disagreements(question.rules, question.ours(subject), theirs))
+  if (differing.length > 0) throw new Error(`the engines do not answer the same, so the comparison is void:\n${differing.join('\n')}`)
+}
+
+const openings = on.windows.map(described)
+/** New objects, so that nothing of an earlier round is known of them. */
+const fresh = () => openings.map((opening): Opening => ({ ...opening }))
+const subjects = openings.map((opening) => subjectOf(on, opening))
+const assessments = () => fresh().map((opening) => fullEvaluation(on, opening))
+
+const asCase = <T>(one: Case<T>): Case<unknown> => one as Case<unknown>
+const cases = [
+  asCase({ name: 'describe: settle a description into facts', work: () => on.windows, run: described }),
+  asCase({ name: 'full evaluation with all quantities', work: fresh, run: (opening: Opening) => fullEvaluation(on, opening) }),
+  asCase({ name: 'quantities alone', work: fresh, run: (opening: Opening) => subjectOf(on, opening) }),
+  asCase({ name: 'findings alone', work: () => subjects, run: (subject) => findingsOf(on, subject) }),
+  asCase({ name: 'digest of an evaluation', work: assessments, run: digestOfAssessment }),
+  asCase({ name: 'the same evaluation as JSON text', work: assessments, run: (assessment) => JSON.stringify(assessment) }),
+]
+const contestants = [
+  asCase({ name: 'this service, whole findings', work: () => question.subjects, run: question.ours }),
+  asCase({ name: 'json-rules-engine (interpreted), outcomes only', work: () => question.facts, run: question.interpreted }),
+  asCase({ name: 'json-logic-engine (compiled), outcomes only', work: () => question.facts, run: question.compiled }),
+]
+
+const all = await measure([...cases, ...contestants], Number(rounds))
+const ours = all.find(({ name }) => name === contestants[0]?.name)?.each ?? NaN
+const report = reportOf(all.slice(0, cases.length), all.slice(cases.length), ours)
+process.stdout.write(report)
+await writeFile(join(import.meta.dirname, 'RESULTS.md'), report)
+
+/** Every case in every round, one after the other, so that what else the machine does falls on all alike. */
+async function measure(each: readonly Case<unknown>[], times: number): Promise<readonly Measured[]> {
+  const taken = new Map<string, number[]>(each.map(({ name }) => [name, []]))
+  for (let round = -Math.ceil(times / 3); round < times; round += 1) {
+    for (const { name, work, run } of each) {
+      const pieces = work()
+      const start = performance.now()
+      for (const piece of pieces) await run(piece)
+      if (round >= 0) taken.get(name)?.push(((performance.now() - start) * 1000) / pieces.length)
+    }
+  }
+  return each.map(({ name }) => ({ name, each: medianOf(taken.get(name) ?? []) }))
+}
+
+function medianOf(numbers: readonly number[]): number {
+  return numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? NaN
+}
+
+function reportOf(core: readonly Measured[], engines: readonly Measured[], own: number): string {
+  const machine = `${cpus().length}-core ${arch()} ${platform()}, Node ${process.versions.node.split('.')[0] ?? ''}, load ${(loadavg()[0] ?? NaN).toFixed(1)}`
+  const row = (...cells: readonly string[]) => `| ${cells.join(' | ')} |\n`
+  return [
+    `# Bench\n\n\`npm run bench\` on ${machine}, ${new Date().toISOString().slice(0, 10)}: median of ${rounds} rounds over ${on.windows.length} fully described windows. A load above 1 is that of others beside this; compare ratios within one run.\n\n`,
+    `## The core\n\n${on.ruleSet.rules.length} rules in force.\n\n`,
+    row('what', 'µs', 'each second, one core'), row('---', '---:', '---:'),
+    ...core.map(({ name, each }) => row(name, each.toFixed(0), Math.round(1e6 / each).toString())),
+    `\n## Beside general rule engines\n\nThe ${question.rules.length} rules that each can express and every window decides, over the same facts in base units; all outcomes agree, or the run ends. Ours puts together whole findings with texts, margins and sources, the others an outcome.\n\n`,
+    row('engine', 'µs', 'times as long as ours'), row('---', '---:', '---:'),
+    ...engines.map(({ name, each }) => row(name, each.toFixed(0), (each / own).toFixed(2))),
+  ].join('')
+}

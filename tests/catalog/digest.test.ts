@@ -1,0 +1,86 @@
+import { createHash } from 'node:crypto'
+import canonicalize from 'canonicalize'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { canonicalText, lastingPart } from '../../src/catalog/canonical.ts'
+import { digestOfText, useSha256 } from '../../src/catalog/digest.ts'
+import { evaluate } from '../../src/evaluation/evaluate.ts'
+import { describeOpening } from '../../src/opening/describe.ts'
+import { usePlatformSha256 } from '../../src/store/platform-sha256.ts'
+import { corpus } from '../corpus.ts'
+import { realCatalog, resolved } from './real-catalog.ts'
+
+describe('canonical text', () => {
+  test('is that of RFC 8785, section 3.2.2', () => {
+    const sample: unknown = JSON.parse(String.raw`{"numbers":[333333333.33333329,1E30,4.50,2e-3,0.000000000000000000000000001],"string":"\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"\/","literals":[null,true,false]}`)
+    expect(canonicalText(sample)).toBe(String.raw`{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],"string":"€$\u000f\nA'B\"\\\\\"/"}`)
+  })
+
+  test('sorts as RFC 8785, section 3.2.3, does', () => {
+    const sample = { '\u20ac': 'Euro Sign', '\r': 'Carriage Return', '\ufb33': 'Hebrew Letter Dalet With Dagesh', '1': 'One', '\ud83d\ude00': 'Emoji: Grinning Face', '\u0080': 'Control', '\u00f6': 'Latin Small Letter O With Diaeresis' }
+    const order = ['Carriage Return', 'One', 'Control', 'Latin Small Letter O With Diaeresis', 'Euro Sign', 'Emoji: Grinning Face', 'Hebrew Letter Dalet With Dagesh']
+    const places = order.map((name) => canonicalText(sample).indexOf(name))
+    expect(places).toEqual(places.toSorted((a, b) => a - b))
+  })
+
+  test('is what the library says of any JSON, whether parts of it last or not', () => {
+    fc.assert(fc.property(fc.jsonValue(), (value) => {
+      const whole = { before: value, after: [value, null, -0, 1e21] }
+      expect(canonicalText(whole)).toBe(canonicalize(whole))
+      expect(canonicalText(lastingPart(structuredClone(whole)))).toBe(canonicalize(whole))
+    }))
+  })
+
+  test.each([['half of a pair', 'a\ud800'], ['no number', NaN], ['no end', Infinity]])('refuses %s as the library does', (_, value) => {
+    expect(() => canonicalText({ value })).toThrow()
+    expect(() => canonicalize({ value })).toThrow()
+  })
+
+  test('leaves out what is undefined, and asks what tells its own JSON', () => {
+    const odd = { none: undefined, list: [undefined, 1], at: new Date(0), big: '"\\\u0007' }
+    expect(canonicalText(odd)).toBe(canonicalize(odd))
+  })
+
+  test('of more than a few kinds of objects with equally many members is right all the same', () => {
+    const kinds = Array.from({ length: 40 }, (_, index) => ({ [`b${index}`]: 1, [`a${index}`]: 2 }))
+    expect(canonicalText([...kinds, ...kinds])).toBe(canonicalize([...kinds, ...kinds]))
+  })
+
+  test('of every evaluation of the corpus is what the library says', async () => {
+    const catalog = await realCatalog()
+    const rules = resolved(catalog, { jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01' })
+    for (const { name, description } of corpus(catalog).filter((_, index) => index % 24 === 0)) {
+      const opening = describeOpening(description)
+      if (!opening.ok) throw new Error(name)
+      const assessment = evaluate(opening.value, rules, catalog, null)
+      expect(canonicalText(assessment) === canonicalize(assessment), name).toBe(true)
+    }
+  })
+})
+
+test('what lasts cannot be changed', () => {
+  const part = lastingPart({ chain: [{ layer: 'practice' }] })
+  expect(() => { part.chain.push({ layer: 'another' }) }).toThrow(TypeError)
+  expect(() => { Object.assign(part.chain[0] ?? {}, { layer: 'another' }) }).toThrow(TypeError)
+})
+
+describe('SHA-256', () => {
+  // FIPS 180-4, examples published by NIST: one block, two blocks; and the empty message
+  const published = [
+    ['abc', 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad'],
+    ['abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq', '248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1'],
+    ['', 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855'],
+  ] as const
+
+  test('gives the published digests, with the portable hash and with that of the platform', () => {
+    for (const [text, digest] of published) expect(digestOfText(text)).toBe(`sha256:${digest}`)
+    usePlatformSha256()
+    for (const [text, digest] of published) expect(digestOfText(text)).toBe(`sha256:${digest}`)
+  })
+
+  test('of a platform that gives another digest is refused, and what was in use stays', () => {
+    expect(() => useSha256(() => '')).toThrow(/another digest/)
+    expect(() => useSha256((text) => createHash('sha256').update(text, 'latin1').digest('hex'))).toThrow(/another digest/)
+    expect(digestOfText('abc')).toBe(`sha256:${published[0][1]}`)
+  })
+})
