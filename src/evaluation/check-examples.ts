@@ -5,10 +5,10 @@ import { isInForce } from '../catalog/in-force.ts'
 import { resolveRules } from '../catalog/resolve.ts'
 import type { Rule, RuleExample } from '../catalog/rule.ts'
 import type { ResolvedRule } from '../catalog/rule-set.ts'
-import { derive } from '../opening/derive.ts'
-import { settleFact } from '../opening/describe.ts'
+import { describePart } from '../opening/describe.ts'
 import { facts } from '../opening/facts.ts'
-import type { Opening, Readings } from '../opening/opening.ts'
+import { laid } from '../opening/lay.ts'
+import type { Opening } from '../opening/opening.ts'
 import type { Checked } from '../opening/problem.ts'
 import type { QuantityResult } from '../quantities/result.ts'
 import { readQuantity } from '../units/quantity.ts'
@@ -86,18 +86,12 @@ function run(resolved: ResolvedRule, example: Pick<RuleExample, 'facts' | 'quant
   return { ok: true, value: judge(resolved, { opening: opening.value, quantities, catalog, adopted: true, holdPoint: null }) }
 }
 
+/** The facts of an example as a description of their own, read by the rules for every other. */
 function openingOf(given: RuleExample['facts']): Checked<Opening> {
-  const settled = new Map<string, Readings>()
-  for (const [path, wire] of Object.entries(given)) {
-    const definition = facts.get(path)
-    if (!definition) return { ok: false, problems: [{ code: 'unknownFact', pointer: path, detail: `"${path}" is not a fact of an opening` }] }
-    if (wire === null) continue
-    const readings = settleFact(definition, wire, [path], {})
-    const wrong = readings.flatMap((reading) => (reading?.ok === false ? reading.problems : []))
-    if (wrong.length > 0) return { ok: false, problems: wrong }
-    settled.set(path, readings.map((reading) => (reading?.ok ? reading.value : undefined)))
-  }
-  return { ok: true, value: { unitSystem: 'inchPound', facts: derive(settled) } }
+  const unknown = Object.keys(given).find((path) => !facts.has(path))
+  if (unknown !== undefined) return { ok: false, problems: [{ code: 'unknownFact', pointer: unknown, detail: `"${unknown}" is not a fact of an opening` }] }
+  const described = describePart(Object.entries(given).reduce<object>((document, [path, wire]) => laid(document, path.split('.'), () => wire), {}))
+  return described.ok ? described : { ok: false, problems: described.problems.map((problem) => ({ ...problem, detail: `${problem.pointer.slice(1).replaceAll('/', '.')} ${problem.detail}` })) }
 }
 
 /** A computed quantity as an example states it; left out, it is one that could not be computed. */

@@ -46,6 +46,11 @@ describe('drafting', () => {
     expect(json.version).toBe(yaml.version)
   })
 
+  test.each([['false', 'ties.embedment'], ['"three"', 'ties.embedment'], ['2', 'ties.embedment']])('tells of an example whose fact is %s', async (value, place) => {
+    const response = await sent('post', '/v1/amendment-drafts?validateOnly=true').set('content-type', 'application/yaml').send(embedmentOrdinance(county, 'ord-example').replace('ties.embedment: "1 3/4 in" }, outcome: fail', `ties.embedment: ${value} }, outcome: fail`))
+    expect(draftIn(response).check).toMatchObject({ adoptable: false, problems: [{ pointer: expect.stringMatching(/^\/examples\/1/) as string, detail: expect.stringContaining(place) as string }] })
+  })
+
   test('refuses what cannot be read, and says where', async () => {
     const problem = problemIn(await drafted('amendment: [unclosed'))
     expect(problem).toMatchObject({ status: 422, code: 'invalidInput' })

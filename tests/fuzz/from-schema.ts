@@ -40,9 +40,11 @@ export class FromSchema {
     if (depth > 8) return fc.constant(null)
     if (schema.const !== undefined) return fc.constant(schema.const)
     if (schema.enum) return fc.constantFrom(...schema.enum)
-    const choices = schema.anyOf ?? schema.oneOf
-    if (choices) return fc.oneof(...choices.map((choice) => this.value(choice, depth + 1)))
-    if (schema.allOf?.[0]) return this.value(schema.allOf[0], depth + 1)
+    const choices = schema.anyOf ?? schema.oneOf ?? schema.allOf
+    return choices ? fc.oneof(...choices.map((choice) => this.value(choice, depth + 1))) : this.#ofType(schema, depth)
+  }
+
+  #ofType(schema: Schema, depth: number): fc.Arbitrary<unknown> {
     const type = Array.isArray(schema.type) ? (schema.type as readonly string[])[0] : schema.type
     switch (type) {
       case 'object': return this.#object(schema, depth)

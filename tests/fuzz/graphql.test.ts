@@ -14,7 +14,7 @@ const words = ['us-xa', 'us-xa-101', 'irc', 'irc-2021', '2026-03-01', '2026-03-0
 
 function valueOf(type: GraphQLInputType, depth = 0): fc.Arbitrary<unknown> {
   if (isNonNullType(type)) return valueOf(type.ofType, depth)
-  if (isListType(type)) return fc.array(valueOf(type.ofType as GraphQLInputType, depth + 1), { maxLength: 3 })
+  if (isListType(type)) return fc.array(valueOf(type.ofType, depth + 1), { maxLength: 3 })
   if (isEnumType(type)) return fc.oneof({ weight: 9, arbitrary: fc.constantFrom(...type.getValues().map(({ name }) => name)) }, { weight: 1, arbitrary: hostile })
   if (isInputObjectType(type)) {
     const fields = Object.values(type.getFields())

@@ -30,7 +30,7 @@ function requestFor({ method, path, described: { parameters = [], requestBody } 
 }
 
 function textOf(value: unknown): string {
-  return typeof value === 'string' ? value : (JSON.stringify(value) ?? '')
+  return typeof value === 'string' ? value : JSON.stringify(value ?? null)
 }
 
 describe('whatever is sent, the service answers and lives on', () => {
