@@ -7,12 +7,14 @@ import { identifyCallers, type ServiceDependencies } from './api/caller.ts'
 import { handleError, notFoundHandler } from './api/faults.ts'
 import { noDocuments, type Documents } from './api/graphql/documents.ts'
 import { graphql } from './api/graphql/index.ts'
+import type { Metrics } from './api/metrics.ts'
 import { pages } from './api/pages.ts'
 import { watchMethods } from './api/rest/allowed-methods.ts'
 import { health } from './api/rest/health.ts'
 import { rest } from './api/rest/index.ts'
 import { documentOptions } from './api/rest/openapi.ts'
 import { namedSchemas } from './api/rest/schemas.ts'
+import { logTrace } from './api/trace.ts'
 
 declare module 'fastify' {
   interface FastifyInstance {
@@ -30,6 +32,9 @@ export interface AppOptions {
   /** By how many milliseconds the event loop may lag before callers are told to come again; 0 for any. */
   readonly mostLag?: number
   readonly logger?: FastifyServerOptions['logger']
+  readonly metrics?: Metrics | undefined
+  /** How many milliseconds requests are still taken after readiness has ended, so that whoever sends them can look elsewhere. */
+  readonly drain?: number
 }
 
 const largestBody = 1_048_576
@@ -40,11 +45,12 @@ const longestParameter = 500
 const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
 /** Builds the service. Never listens and never reads the environment. */
-export async function buildApp({ deps, publicUrl, explorerDir, documents = noDocuments, mostLag = 1_000, logger = false }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({ deps, publicUrl, explorerDir, documents = noDocuments, mostLag = 1_000, logger = false, metrics, drain = 0 }: AppOptions): Promise<FastifyInstance> {
   const app = Fastify({
     logger,
     bodyLimit: largestBody,
     genReqId: () => deps.newId(),
+    childLoggerFactory: logTrace,
     forceCloseConnections: 'idle',
     return503OnClosing: false, // what is under way is answered, and readiness tells that the end has begun
     routerOptions: { maxParamLength: longestParameter },
@@ -54,6 +60,7 @@ export async function buildApp({ deps, publicUrl, explorerDir, documents = noDoc
   app.decorate('deps', deps).decorate('publicUrl', publicUrl)
   app.setErrorHandler(handleError)
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
+  metrics?.time(app)
   for (const schema of namedSchemas()) app.addSchema(schema)
   await app.register(helmet, { contentSecurityPolicy: { directives: policy } })
   await app.register(underPressure, { maxEventLoopDelay: mostLag, retryAfter: 10 })
@@ -63,7 +70,7 @@ export async function buildApp({ deps, publicUrl, explorerDir, documents = noDoc
     uiConfig: { docExpansion: 'list', deepLinking: true },
     theme: { title: 'Wythe: API reference', css: [{ filename: 'plain.css', content: '.swagger-ui .topbar { display: none }' }] },
   })
-  await app.register(health)
+  await app.register(health, { drain })
   await app.register(async (doors) => {
     identifyCallers(doors)
     await doors.register(rest, { prefix: '/v1' })

@@ -2,9 +2,15 @@ import { z } from 'zod'
 
 const portAdvice = 'must be a whole number from 0 to 65535'
 
+const port = z.string().regex(/^\d{1,5}$/, portAdvice).transform(Number).pipe(z.int().max(65_535, portAdvice))
+const mostSeconds = 60
+const secondsAdvice = `must be a whole number of seconds from 0 to ${mostSeconds}`
+
 const schema = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
-  PORT: z.string().regex(/^\d{1,5}$/, portAdvice).transform(Number).pipe(z.int().max(65_535, portAdvice)).default(8080),
+  PORT: port.default(8080),
+  METRICS_PORT: port.optional(),
+  DRAIN_SECONDS: z.string().regex(/^\d{1,2}$/, secondsAdvice).transform(Number).pipe(z.int().max(mostSeconds, secondsAdvice)).default(0),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
   CATALOG_DIR: z.string().min(1).default('./catalog'),
   CATALOG_RELEASE: z.string().regex(/^(working|latest|\d{4}\.\d+\.\d+)$/, 'must be "working", "latest" or a release like "2026.1.0"').default('working'),
@@ -15,11 +21,18 @@ const schema = z.object({
 }).refine(({ CATALOG_RELEASE, RELEASE_PUBLIC_KEYS }) => RELEASE_PUBLIC_KEYS === undefined || CATALOG_RELEASE !== 'working', {
   path: ['CATALOG_RELEASE'],
   message: 'must be "latest" or a release where RELEASE_PUBLIC_KEYS demands signatures: the working catalog is not signed',
+}).refine(({ PORT, METRICS_PORT }) => METRICS_PORT === undefined || METRICS_PORT === 0 || METRICS_PORT !== PORT, {
+  path: ['METRICS_PORT'],
+  message: 'must be another than PORT: what the service counts is not for its callers',
 })
 
 export interface Config {
   readonly host: string
   readonly port: number
+  /** Where GET /metrics is answered; nowhere when undefined. */
+  readonly metricsPort: number | undefined
+  /** How long requests are still taken once readiness has ended. */
+  readonly drainSeconds: number
   readonly logLevel: string
   readonly catalogDir: string
   /** "working": the folder as it is; "latest": the newest release that can be trusted; or one release. */
@@ -40,9 +53,9 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     const wrong = parsed.error.issues.map(({ path, message }) => `  ${path.join('.')}: ${message}`)
     throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
   }
-  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, PUBLIC_URL } = parsed.data
+  const { HOST, PORT, METRICS_PORT, DRAIN_SECONDS, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, PUBLIC_URL } = parsed.data
   return {
-    host: HOST, port: PORT, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
+    host: HOST, port: PORT, metricsPort: METRICS_PORT, drainSeconds: DRAIN_SECONDS, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
     dataDir: DATA_DIR, databaseUrl: DATABASE_URL,
     publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, ''),
   }

@@ -1,6 +1,8 @@
 import { resolve } from 'node:path'
 import closeWithGrace from 'close-with-grace'
 import { pino } from 'pino'
+import { metricsPage } from './api/metrics-page.ts'
+import { createMetrics, type Metrics } from './api/metrics.ts'
 import { buildApp } from './app.ts'
 import { readConfig, type Config } from './config.ts'
 import { CatalogRefused, openService, type Service } from './service.ts'
@@ -8,15 +10,26 @@ import { CatalogRefused, openService, type Service } from './service.ts'
 const config = configured()
 const logger = pino({ level: config.logLevel })
 const service = await opened()
-const app = await buildApp({ deps: service.deps, publicUrl: config.publicUrl, explorerDir: resolve('dist/explorer'), logger: { level: config.logLevel } })
-closeWithGrace({ delay: 10_000 }, async ({ err }) => {
+const metrics = config.metricsPort === undefined ? undefined : createMetrics()
+const drain = config.drainSeconds * 1_000
+const app = await buildApp({ deps: counted(service, metrics), publicUrl: config.publicUrl, explorerDir: resolve('dist/explorer'), logger: { level: config.logLevel }, metrics, drain })
+const page = metrics && metricsPage(metrics)
+closeWithGrace({ delay: drain + 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')
   await app.close()
+  await page?.close()
   await service.close()
 })
 const address = await app.listen({ host: config.host, port: config.port })
+const metricsAddress = await page?.listen({ host: config.host, port: config.metricsPort ?? 0 })
 const { catalog, sequence } = service.deps.active.state
-app.log.info({ address, release: catalog.release, rules: catalog.rules.size, adoptions: sequence, reference: `${config.publicUrl}/reference`, explorer: `${config.publicUrl}/explorer` }, 'ready')
+app.log.info({ address, ...(metricsAddress === undefined ? {} : { metrics: `${metricsAddress}/metrics` }), release: catalog.release, rules: catalog.rules.size, adoptions: sequence, reference: `${config.publicUrl}/reference`, explorer: `${config.publicUrl}/explorer` }, 'ready')
+
+function counted({ deps }: Service, counts: Metrics | undefined): Service['deps'] {
+  if (!counts) return deps
+  counts.watch(deps.active)
+  return { ...deps, records: counts.counting(deps.records), tally: counts.tally }
+}
 
 function configured(): Config {
   try {

@@ -2,16 +2,16 @@ import { describe, expect, test } from 'vitest'
 import { readConfig } from '../src/config.ts'
 
 test('with nothing set, the service is for this machine alone', () => {
-  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', publicUrl: 'http://127.0.0.1:8080' })
+  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, drainSeconds: 0, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', publicUrl: 'http://127.0.0.1:8080' })
 })
 
 test('every setting is taken', () => {
   const environment = {
-    HOST: '0.0.0.0', PORT: '80', LOG_LEVEL: 'warn', CATALOG_DIR: '/catalog', CATALOG_RELEASE: 'latest', RELEASE_PUBLIC_KEYS: '/keys',
+    HOST: '0.0.0.0', PORT: '80', METRICS_PORT: '9464', DRAIN_SECONDS: '5', LOG_LEVEL: 'warn', CATALOG_DIR: '/catalog', CATALOG_RELEASE: 'latest', RELEASE_PUBLIC_KEYS: '/keys',
     DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', PUBLIC_URL: 'https://openings.example/wythe/', PATH: '/bin',
   }
   expect(readConfig(environment)).toEqual({
-    host: '0.0.0.0', port: 80, logLevel: 'warn', catalogDir: '/catalog', catalogRelease: 'latest', releasePublicKeys: '/keys',
+    host: '0.0.0.0', port: 80, metricsPort: 9464, drainSeconds: 5, logLevel: 'warn', catalogDir: '/catalog', catalogRelease: 'latest', releasePublicKeys: '/keys',
     dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', publicUrl: 'https://openings.example/wythe',
   })
 })
@@ -31,6 +31,8 @@ describe('the address that callers are told', () => {
 describe('what cannot be used is refused by name', () => {
   test.each([
     ['PORT', ['', ' ', 'http', '-1', '65536', '99999', '80.5', '1e3', '0x50', '8080 ']],
+    ['METRICS_PORT', ['', 'on', '65536']],
+    ['DRAIN_SECONDS', ['', '-1', '61', '1.5', '5s']],
     ['LOG_LEVEL', ['', 'loud', 'INFO']],
     ['HOST', ['']],
     ['CATALOG_DIR', ['']],
@@ -46,6 +48,11 @@ describe('what cannot be used is refused by name', () => {
   test('the working catalog, which nobody has signed, where signatures are demanded', () => {
     expect(() => readConfig({ RELEASE_PUBLIC_KEYS: '/keys' })).toThrow(/ {2}CATALOG_RELEASE: must be "latest" or a release/)
     expect(readConfig({ RELEASE_PUBLIC_KEYS: '/keys', CATALOG_RELEASE: '2026.1.0' }).catalogRelease).toBe('2026.1.0')
+  })
+
+  test('a port for metrics that is the one of the service', () => {
+    expect(() => readConfig({ METRICS_PORT: '8080' })).toThrow(/ {2}METRICS_PORT: must be another than PORT/)
+    expect(readConfig({ PORT: '0', METRICS_PORT: '0' }).metricsPort).toBe(0)
   })
 
   test('the ends of the range of ports can be used', () => {

@@ -138,6 +138,7 @@ const subjectFact = z
   .meta({ id: 'SubjectFact' })
 
 export const verdict = z.enum(['pass', 'attention', 'incomplete', 'fail']).meta({ id: 'Verdict' })
+export type Verdict = z.infer<typeof verdict>
 
 const summary = z
   .strictObject({

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
 import type { ResolutionCode } from '../catalog/resolve.ts'
+import type { Verdict } from '../evaluation/document.ts'
 import type { Checked, Problem } from '../opening/problem.ts'
 import { shapeProblems } from '../opening/shape-problems.ts'
 import type { ActiveCatalog } from '../store/active-catalog.ts'
@@ -14,6 +15,11 @@ export interface Dependencies {
   readonly newId: () => string
 }
 
+/** Told of what was answered, for whoever counts it. */
+export interface Tally {
+  readonly evaluated: (verdict: Verdict) => void
+}
+
 /** What operations on records need beside. */
 export interface RecordDependencies extends Dependencies {
   readonly records: Records
@@ -25,6 +31,7 @@ export interface RecordDependencies extends Dependencies {
   readonly publicUrl: string
   /** Lets other requests have their turn in long work. */
   readonly giveWay: () => Promise<void>
+  readonly tally?: Tally
 }
 
 export type FailureCode =

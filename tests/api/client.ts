@@ -1,6 +1,7 @@
 import type { FastifyInstance, FastifyServerOptions } from 'fastify'
 import supertest from 'supertest'
 import { afterAll } from 'vitest'
+import type { Metrics } from '../../src/api/metrics.ts'
 import { buildApp } from '../../src/app.ts'
 import type { Documents } from '../../src/api/graphql/documents.ts'
 import type { Dependencies } from '../../src/operations/operation.ts'
@@ -23,6 +24,7 @@ interface Options {
   readonly mostLag?: number
   readonly explorerDir?: string
   readonly logger?: FastifyServerOptions['logger']
+  readonly metrics?: Metrics
 }
 
 export interface Client {
@@ -35,7 +37,8 @@ export interface Client {
 /** A caller of a service of its own, which answers however slow the machine is, and which ends with the test file. To be called while the file is collected. */
 export async function client({ deps, ...options }: Options = {}): Promise<Client> {
   const used = deps ?? (await dependencies())
-  const service = await serviceOf(used)
+  const plain = await serviceOf(used)
+  const service = options.metrics ? { ...plain, records: options.metrics.counting(plain.records), tally: options.metrics.tally } : plain
   const app = await buildApp({ deps: service, publicUrl, mostLag: 0, ...options })
   await app.ready()
   afterAll(async () => {

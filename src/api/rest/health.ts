@@ -1,3 +1,4 @@
+import { setTimeout as later } from 'node:timers/promises'
 import type { FastifyPluginAsync } from 'fastify'
 import { z } from 'zod'
 import { referenceTo } from './schemas.ts'
@@ -18,9 +19,12 @@ const ready = {
 }
 
 /** Liveness touches nothing and knows no pressure; readiness needs a verified catalog and a store that answers, and ends when the service begins to stop. */
-export const health: FastifyPluginAsync = async (app) => {
+export const health: FastifyPluginAsync<{ readonly drain: number }> = async (app, { drain }) => {
   let stopping = false
-  app.addHook('preClose', async () => { stopping = true })
+  app.addHook('preClose', async () => {
+    stopping = true
+    if (drain > 0) await later(drain)
+  })
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   app.get('/livez', { schema: live, config: { pressureHandler: () => undefined } }, () => ({ status: 'live' }))
   app.get('/readyz', { schema: ready }, async (_, reply) =>

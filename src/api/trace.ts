@@ -1,0 +1,15 @@
+import type { FastifyServerOptions } from 'fastify'
+
+const traceparent = /^(?!ff)[0-9a-f]{2}-(?!0{32})([0-9a-f]{32})-(?!0{16})[0-9a-f]{16}-[0-9a-f]{2}(?:$|-)/
+
+/** The trace that a caller's W3C traceparent header names; undefined where it is not one. Later versions may add to it, version 00 may not. */
+export function traceOf(header: string | string[] | undefined): string | undefined {
+  if (typeof header !== 'string' || (header.startsWith('00') && header.length !== 55)) return undefined
+  return traceparent.exec(header)?.[1]
+}
+
+/** Puts the trace into every line that is logged about a request, under the name that OpenTelemetry gives it in logs. */
+export const logTrace: NonNullable<FastifyServerOptions['childLoggerFactory']> = (logger, bindings, options, { headers }) => {
+  const trace = traceOf(headers['traceparent'])
+  return logger.child(trace === undefined ? bindings : { ...bindings, trace_id: trace }, options)
+}
