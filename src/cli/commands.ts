@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util'
 import type { Catalog } from '../catalog/catalog.ts'
 import { loadCatalog } from '../store/load-catalog.ts'
+import { backUpTo, restoreFrom } from './backup.ts'
 import { checkCatalogFolder } from './check-catalog.ts'
 import { computeQuantity } from './compute-quantity.ts'
 import { createTokenInStore } from './create-token.ts'
@@ -20,7 +21,9 @@ export const usage = `Usage:
   npm run wythe -- sign-release <release> --private-key <file.pem>
   npm run wythe -- verify-release [release | --all] [--public-key <file.pem or folder>]
   npm run wythe -- create-token <title> [--amend us-xa-101]… [--record] [--administer] [--expires-at 2027-01-01T00:00:00Z]
-Each takes --catalog <folder>, but the last, which takes the settings of the service.
+  npm run wythe -- backup <new file>
+  npm run wythe -- restore <file>
+Each takes --catalog <folder>, but the last three, which take the settings of the service.
 `
 
 const misused: CommandResult = { text: usage, exitCode: 2 }
@@ -53,6 +56,8 @@ const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
   ['verify-release', async ([release], { catalog, all, 'public-key': key }) => (all && release !== undefined ? misused : verify(catalog, release, key))],
   ['sign-release', async ([release], { catalog, 'private-key': key }) => (release === undefined || key === undefined ? misused : sign(catalog, release, key))],
   ['create-token', async ([title], { record = false, administer = false, amend = [], 'expires-at': expiresAt }) => (title === undefined ? misused : createTokenInStore({ title, record, administer, amend, expiresAt }))],
+  ['backup', async ([file]) => (file === undefined ? misused : backUpTo(file))],
+  ['restore', async ([file]) => (file === undefined ? misused : restoreFrom(file))],
   ['release-differences', async ([before, after], { catalog, json }) => (before === undefined ? misused : differences(catalog, before, after, json))],
 ])
 

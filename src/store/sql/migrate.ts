@@ -12,15 +12,17 @@ const migrations: ReadonlyMap<string, (trx: Trx, flavor: Flavor) => Promise<void
   ['004-judged', addJudged],
 ])
 
-/** Brings a database up to what this program expects: everything or nothing, and once, however many processes start together. */
-export async function migrate(db: Db, flavor: Flavor): Promise<void> {
+export const migrationNames: readonly string[] = [...migrations.keys()]
+
+/** Brings a database up to what this program expects, or only so far: everything or nothing, and once, however many processes start together. */
+export async function migrate(db: Db, flavor: Flavor, wanted: readonly string[] = migrationNames): Promise<void> {
   await db.transaction().execute(async (trx) => {
     await flavor.lockMigrations(trx)
     const applied = await appliedTo(trx, flavor)
     const unknown = applied.filter((name) => !migrations.has(name))
     if (unknown.length > 0) throw new Error(`a newer version of this service has used it (${unknown.join(', ')}); start that version`)
     for (const [name, apply] of migrations) {
-      if (applied.includes(name)) continue
+      if (applied.includes(name) || !wanted.includes(name)) continue
       await apply(trx, flavor)
       await trx.insertInto('appliedMigrations').values({ name, appliedAt: new Date().toISOString() }).execute()
     }

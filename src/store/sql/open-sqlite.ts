@@ -6,7 +6,7 @@ import Database from 'libsql'
 import type { Records } from '../records.ts'
 import { lastSequence } from './adoptions.ts'
 import { pollSequence, watchAdoptions } from './adoption-watch.ts'
-import type { Flavor } from './flavor.ts'
+import type { Db, Flavor } from './flavor.ts'
 import { migrate } from './migrate.ts'
 import type { Schema } from './schema.ts'
 import { sqlRecords } from './sql-records.ts'
@@ -15,7 +15,7 @@ import { isBusy, libsqlDialect, readPatience } from './sqlite-dialect.ts'
 /** Two processes on one file see each other's adoptions this often; one look costs some microseconds. */
 const lookEvery = 250
 
-const sqlite: Flavor = {
+export const sqlite: Flavor = {
   text: 'text',
   // Its transactions hold the write lock from their start.
   lockMigrations: async () => undefined,
@@ -29,15 +29,23 @@ const sqlite: Flavor = {
 
 /** Opens the file in the folder, both of which are created on the first start; `:memory:` lasts until it is closed. */
 export async function openSqlite(dataDir: string): Promise<Records> {
-  const file = dataDir === ':memory:' ? dataDir : join(resolve(dataDir), 'records.sqlite')
+  const file = fileIn(dataDir)
   try {
     if (file !== dataDir) await mkdir(dataDir, { recursive: true })
-    const db = new Kysely<Schema>({ dialect: libsqlDialect(await openFile(file)), plugins: [new CamelCasePlugin()] })
+    const db = overFile(await openFile(file))
     await migrate(db, sqlite).catch(async (error: unknown) => { await db.destroy(); throw error })
     return sqlRecords(db, sqlite, watchAdoptions((watch) => pollSequence(watch, () => lastSequence(db), lookEvery).stop))
   } catch (error) {
     throw new Error(`The records in ${file} cannot be opened: ${error instanceof Error ? error.message : String(error)}`, { cause: error })
   }
+}
+
+export function fileIn(dataDir: string): string {
+  return dataDir === ':memory:' ? dataDir : join(resolve(dataDir), 'records.sqlite')
+}
+
+export function overFile(database: Database.Database): Db {
+  return new Kysely<Schema>({ dialect: libsqlDialect(database), plugins: [new CamelCasePlugin()] })
 }
 
 export async function openFile(file: string): Promise<Database.Database> {

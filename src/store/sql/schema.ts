@@ -9,6 +9,19 @@ export interface Schema {
   appliedMigrations: { name: string; appliedAt: string }
 }
 
+type InBackup<Row> = { readonly key: keyof Row & string } | { readonly leftOut: string }
+
+/** Every table, those to which others refer first: by what a backup pages through it, or why no backup has it. */
+export const tables = {
+  projects: { key: 'id' },
+  entries: { key: 'id' },
+  drafts: { key: 'id' },
+  adoptedAmendments: { key: 'sequence' },
+  keptEvaluations: { key: 'id' },
+  tokens: { key: 'id' },
+  appliedMigrations: { leftOut: 'the head of a backup names them, and restoring applies them' },
+} as const satisfies { readonly [T in keyof Schema]: InBackup<Schema[T]> }
+
 export interface ProjectRow {
   id: string
   title: string
