@@ -1,6 +1,6 @@
-import { setTimeout as later } from 'node:timers/promises'
 import type { FastifyPluginAsync } from 'fastify'
 import { z } from 'zod'
+import { drained } from '../drain.ts'
 import { referenceTo } from './schemas.ts'
 
 export const healthStatus = z
@@ -23,7 +23,7 @@ export const health: FastifyPluginAsync<{ readonly drain: number }> = async (app
   let stopping = false
   app.addHook('preClose', async () => {
     stopping = true
-    if (drain > 0) await later(drain)
+    await drained(app.server, drain)
   })
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   app.get('/livez', { schema: live, config: { pressureHandler: () => undefined } }, () => ({ status: 'live' }))
