@@ -1,7 +1,7 @@
 import tseslint from 'typescript-eslint'
 
 export default tseslint.config(
-  { ignores: ['dist/', 'coverage/', 'node_modules/'] },
+  { ignores: ['dist/', 'coverage/', 'node_modules/', 'src/client/schema.d.ts'] },
   ...tseslint.configs.strictTypeChecked,
   {
     files: ['**/*.ts'],

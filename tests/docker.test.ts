@@ -6,6 +6,7 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { buildApp } from '../src/app.ts'
+import { readConfig } from '../src/config.ts'
 import { realCatalog } from './catalog/real-catalog.ts'
 import { root } from './read-sources.ts'
 import { serviceOf } from './api/service.ts'
@@ -93,6 +94,42 @@ describe('the compose file', () => {
     expect(service).toMatchObject({ read_only: true, cap_drop: ['ALL'], security_opt: ['no-new-privileges:true'] })
     expect(service).not.toHaveProperty('privileged')
     expect(service['volumes']).toEqual(['records:/data'])
+  })
+})
+
+describe('the compose file of two replicas', () => {
+  interface Whole { readonly services: Readonly<Record<string, Readonly<Record<string, unknown>> & { readonly environment?: Readonly<Record<string, string>>; readonly depends_on?: object }>> }
+  const text = readFileSync(join(root, 'docker/compose.replicas.yaml'), 'utf8')
+  const { services } = parse(text, { merge: true }) as Whole
+  const replicas = Object.entries(services).filter(([, service]) => 'build' in service)
+  const proxied = readFileSync(join(root, 'docker/Caddyfile'), 'utf8')
+
+  test('has two replicas on one database, and the proxy leads to both and looks at an address that they have', () => {
+    expect(replicas).toHaveLength(2)
+    const [first, second] = replicas.map(([, service]) => service)
+    expect(first).toEqual(second)
+    expect(/reverse_proxy (.*) \{/.exec(proxied)?.[1]?.split(' ')).toEqual(replicas.map(([name]) => `${name}:8080`))
+    expect(/health_uri (\S+)/.exec(proxied)?.[1]).toBe(/PORT\}(\/\w+)`/.exec(healthScript())?.[1])
+    const named = Object.values(services).flatMap(({ depends_on: others = [] }) => (Array.isArray(others) ? others as string[] : Object.keys(others)))
+    expect(named.filter((name) => !Object.hasOwn(services, name))).toEqual([])
+  })
+
+  test('lets this machine in through the proxy alone', () => {
+    expect(Object.entries(services).flatMap(([name, { ports }]) => (ports === undefined ? [] : [[name, ports]]))).toEqual([['proxy', ['127.0.0.1:8080:8080']]])
+  })
+
+  test('has no password in it, and gives the replicas nothing they do not need', () => {
+    expect([...text.matchAll(/PASSWORD: (.*)$/gm)].map(([, value]) => value)).toEqual(['${POSTGRES_PASSWORD:?set a password of letters and digits}'])
+    for (const [, service] of replicas) expect(service).toMatchObject({ read_only: true, cap_drop: ['ALL'], security_opt: ['no-new-privileges:true'] })
+  })
+
+  test('has settings that the service takes, and lets it drain before it is killed', () => {
+    for (const [, { environment = {}, stop_grace_period: grace }] of replicas) {
+      const config = readConfig({ ...environment, DATABASE_URL: environment['DATABASE_URL']?.replace(/\$\{.*\}/, 'password') })
+      expect(Number.parseInt(String(grace), 10)).toBeGreaterThan(config.drainSeconds + 10)
+      expect(Number(/health_interval (\d+)s/.exec(proxied)?.[1])).toBeLessThan(config.drainSeconds)
+      expect(config.metricsPort).not.toBe(8080)
+    }
   })
 })
 

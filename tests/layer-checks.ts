@@ -16,6 +16,7 @@ const file = (name: string, rank: number): Layer => ({ name, rank, holds: (path)
 
 /** Lowest first. An import points to a lower rank, or stays in its own layer. */
 export const layers: readonly Layer[] = [
+  folder('client', 0),
   folder('units', 1),
   folder('opening', 2),
   folder('catalog', 3),
