@@ -48,7 +48,7 @@ export async function* readBackup(file: string, seen: (head: BackupHead) => void
     if (ended) throw new BackupDamaged(line, 'there is more after the end of the backup')
     const [, told = '', rest = ''] = linked.exec(text) ?? []
     link = linkAfter(link, rest)
-    if (told !== link) throw new BackupDamaged(line, line === 1 ? 'this is not the beginning of a backup' : 'this line, or a line before it that is gone, is not as it was written')
+    if (told !== link) throw new BackupDamaged(line, line === 1 ? 'this is not the beginning of a backup, or not as it was written' : 'this line, or a line before it that is gone, is not as it was written')
     const content: unknown = JSON.parse(`{${rest}`)
     if (line === 1) seen(parsed(backupHead, content, line))
     else if (backupEnd.safeParse(content).success) ended = parsed(backupEnd, content, line).rows === rows

@@ -9,8 +9,8 @@ export interface RecordCounts {
 
 /** The same records, with what they do and fail to do told as it happens. */
 export function countedRecords(records: Records, { recorded, failed }: RecordCounts): Records {
-  const calls = Object.entries(records).map(([call, run]) => [call, call === 'onAdoption' ? run : telling(run as Call, () => failed(call))])
-  const watched = Object.fromEntries(calls) as Records
+  const calls = Object.entries(records as unknown as Readonly<Record<string, Call>>).map(([call, run]) => [call, call === 'onAdoption' ? run : telling(run, () => failed(call))] as const)
+  const watched = Object.fromEntries(calls) as unknown as Records
   return {
     ...watched,
     async appendEntries(...given) {

@@ -46,7 +46,7 @@ describe('what is counted', () => {
     const { records } = app.deps
     await records.createProject(project('p'))
     const received = { receivedAt: '2026-03-02T09:00:00.000Z', receivedBy: 't', posting: 'one' }
-    for (const _ of ['first', 'again']) await records.appendEntries('p', [entry('a'), entry('b', { kind: 'waiver' }), entry('c')], received, new Map())
+    for (let times = 0; times < 2; times += 1) await records.appendEntries('p', [entry('a'), entry('b', { kind: 'waiver' }), entry('c')], received, new Map())
     expect(await samples('wythe_entries_recorded_total')).toEqual([
       { name: 'wythe_entries_recorded_total', labels: { kind: 'observation' }, value: 2 },
       { name: 'wythe_entries_recorded_total', labels: { kind: 'waiver' }, value: 1 },
