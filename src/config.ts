@@ -11,10 +11,15 @@ const schema = z.object({
   RELEASE_PUBLIC_KEYS: z.string().min(1).optional(),
   DATA_DIR: z.string().min(1).default('./data'),
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/, error: 'must be a postgres:// address' }).optional(),
+  GRAPHQL_DOCUMENTS: z.string().min(1).optional(),
+  GRAPHQL_DOCUMENTS_ONLY: z.enum(['true', 'false'], 'must be true or false').default('false'),
   PUBLIC_URL: z.url({ protocol: /^https?$/, error: 'must be an http or https address' }).optional(),
 }).refine(({ CATALOG_RELEASE, RELEASE_PUBLIC_KEYS }) => RELEASE_PUBLIC_KEYS === undefined || CATALOG_RELEASE !== 'working', {
   path: ['CATALOG_RELEASE'],
   message: 'must be "latest" or a release where RELEASE_PUBLIC_KEYS demands signatures: the working catalog is not signed',
+}).refine(({ GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY }) => GRAPHQL_DOCUMENTS !== undefined || GRAPHQL_DOCUMENTS_ONLY === 'false', {
+  path: ['GRAPHQL_DOCUMENTS_ONLY'],
+  message: 'needs GRAPHQL_DOCUMENTS: otherwise no query would be answered',
 })
 
 export interface Config {
@@ -29,6 +34,10 @@ export interface Config {
   readonly dataDir: string
   /** A PostgreSQL database instead of the embedded store. */
   readonly databaseUrl: string | undefined
+  /** A folder of GraphQL documents that callers may name by their digest. */
+  readonly graphqlDocuments: string | undefined
+  /** Other documents are not answered. */
+  readonly graphqlDocumentsOnly: boolean
   /** The address under which callers reach the service; problem types point there. */
   readonly publicUrl: string
 }
@@ -40,10 +49,11 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     const wrong = parsed.error.issues.map(({ path, message }) => `  ${path.join('.')}: ${message}`)
     throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
   }
-  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, PUBLIC_URL } = parsed.data
+  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY, PUBLIC_URL } = parsed.data
   return {
     host: HOST, port: PORT, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
     dataDir: DATA_DIR, databaseUrl: DATABASE_URL,
+    graphqlDocuments: GRAPHQL_DOCUMENTS, graphqlDocumentsOnly: GRAPHQL_DOCUMENTS_ONLY === 'true',
     publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, ''),
   }
 }

@@ -1,14 +1,16 @@
 import { resolve } from 'node:path'
 import closeWithGrace from 'close-with-grace'
 import { pino } from 'pino'
+import { readDocuments } from './api/graphql/read-documents.ts'
 import { buildApp } from './app.ts'
 import { readConfig, type Config } from './config.ts'
-import { CatalogRefused, openService, type Service } from './service.ts'
+import { CatalogRefused, openService } from './service.ts'
 
 const config = configured()
 const logger = pino({ level: config.logLevel })
-const service = await opened()
-const app = await buildApp({ deps: service.deps, publicUrl: config.publicUrl, explorerDir: resolve('dist/explorer'), logger: { level: config.logLevel } })
+const documents = await orEnd(async () => ({ byId: config.graphqlDocuments === undefined ? new Map<string, string>() : await readDocuments(config.graphqlDocuments), only: config.graphqlDocumentsOnly }))
+const service = await orEnd(() => openService(config, logger))
+const app = await buildApp({ deps: service.deps, publicUrl: config.publicUrl, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel } })
 closeWithGrace({ delay: 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')
   await app.close()
@@ -27,9 +29,10 @@ function configured(): Config {
   }
 }
 
-async function opened(): Promise<Service> {
+/** What the service cannot start without; why it cannot be had is the last that is logged. */
+async function orEnd<T>(get: () => Promise<T>): Promise<T> {
   try {
-    return await openService(config, logger)
+    return await get()
   } catch (error) {
     if (error instanceof CatalogRefused) for (const problem of error.problems) logger.fatal(problem, error.message)
     else logger.fatal({ err: error }, 'the service cannot start')

@@ -2,17 +2,17 @@ import { describe, expect, test } from 'vitest'
 import { readConfig } from '../src/config.ts'
 
 test('with nothing set, the service is for this machine alone', () => {
-  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', publicUrl: 'http://127.0.0.1:8080' })
+  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, publicUrl: 'http://127.0.0.1:8080' })
 })
 
 test('every setting is taken', () => {
   const environment = {
     HOST: '0.0.0.0', PORT: '80', LOG_LEVEL: 'warn', CATALOG_DIR: '/catalog', CATALOG_RELEASE: 'latest', RELEASE_PUBLIC_KEYS: '/keys',
-    DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', PUBLIC_URL: 'https://openings.example/wythe/', PATH: '/bin',
+    DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', GRAPHQL_DOCUMENTS: '/queries', GRAPHQL_DOCUMENTS_ONLY: 'true', PUBLIC_URL: 'https://openings.example/wythe/', PATH: '/bin',
   }
   expect(readConfig(environment)).toEqual({
     host: '0.0.0.0', port: 80, logLevel: 'warn', catalogDir: '/catalog', catalogRelease: 'latest', releasePublicKeys: '/keys',
-    dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', publicUrl: 'https://openings.example/wythe',
+    dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', graphqlDocuments: '/queries', graphqlDocumentsOnly: true, publicUrl: 'https://openings.example/wythe',
   })
 })
 
@@ -38,6 +38,8 @@ describe('what cannot be used is refused by name', () => {
     ['RELEASE_PUBLIC_KEYS', ['']],
     ['DATA_DIR', ['']],
     ['DATABASE_URL', ['', 'db.example', 'mysql://db.example/wythe']],
+    ['GRAPHQL_DOCUMENTS', ['']],
+    ['GRAPHQL_DOCUMENTS_ONLY', ['', 'yes', 'true']],
     ['PUBLIC_URL', ['', 'openings.example', 'ftp://openings.example', 'javascript:alert(1)', '/wythe']],
   ])('%s: %j', (name, values) => {
     for (const value of values) expect(() => readConfig({ [name]: value }), JSON.stringify(value)).toThrow(new RegExp(`cannot be used:\\n {2}${name}: .+`))
