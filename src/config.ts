@@ -11,6 +11,8 @@ const schema = z.object({
   RELEASE_PUBLIC_KEYS: z.string().min(1).optional(),
   DATA_DIR: z.string().min(1).default('./data'),
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/, error: 'must be a postgres:// address' }).optional(),
+  WEBHOOK_KEY: z.string().regex(/^(?:[A-Za-z0-9+/]{43}=|[0-9a-f]{64})$/, 'must be 32 random bytes in Base64 or lower-case hexadecimal, as `openssl rand -base64 32` makes them').optional(),
+  WEBHOOK_TARGETS: z.enum(['public', 'publicAndLoopback']).default('public'),
   PUBLIC_URL: z.url({ protocol: /^https?$/, error: 'must be an http or https address' }).optional(),
 }).refine(({ CATALOG_RELEASE, RELEASE_PUBLIC_KEYS }) => RELEASE_PUBLIC_KEYS === undefined || CATALOG_RELEASE !== 'working', {
   path: ['CATALOG_RELEASE'],
@@ -29,6 +31,10 @@ export interface Config {
   readonly dataDir: string
   /** A PostgreSQL database instead of the embedded store. */
   readonly databaseUrl: string | undefined
+  /** 32 bytes by which the signing secrets of webhooks are encrypted; without it they are kept in the clear. */
+  readonly webhookKey: Uint8Array | undefined
+  /** Where deliveries may go; to this machine only in development. */
+  readonly webhookTargets: 'public' | 'publicAndLoopback'
   /** The address under which callers reach the service; problem types point there. */
   readonly publicUrl: string
 }
@@ -40,10 +46,11 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     const wrong = parsed.error.issues.map(({ path, message }) => `  ${path.join('.')}: ${message}`)
     throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
   }
-  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, PUBLIC_URL } = parsed.data
+  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, WEBHOOK_KEY, WEBHOOK_TARGETS, PUBLIC_URL } = parsed.data
   return {
     host: HOST, port: PORT, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
     dataDir: DATA_DIR, databaseUrl: DATABASE_URL,
+    webhookKey: WEBHOOK_KEY === undefined ? undefined : Buffer.from(WEBHOOK_KEY, WEBHOOK_KEY.length === 64 ? 'hex' : 'base64'), webhookTargets: WEBHOOK_TARGETS,
     publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, ''),
   }
 }

@@ -1,5 +1,3 @@
-import type { Page } from './records.ts'
-
 /** Something that happened, before it has its number among the events of its source. */
 export interface NewEvent {
   /** The same however often it is delivered. */
@@ -97,7 +95,7 @@ export interface Outbox {
   /** False when there are as many as there may be. */
   createWebhook(webhook: Webhook, most: number): Promise<boolean>
   readWebhook(id: string): Promise<Webhook | undefined>
-  listWebhooks(after: string | null, first: number): Promise<Page<Webhook>>
+  listWebhooks(after: string | null, first: number): Promise<{ readonly items: readonly Webhook[]; readonly next: string | null }>
   /** Takes its deliveries away too. */
   deleteWebhook(id: string): Promise<boolean>
   /** Puts a new secret first; those before go on signing until the given time. */
@@ -110,7 +108,7 @@ export interface Outbox {
   /** Sends the event of a delivery once more, as a delivery of its own. */
   replay(webhook: string, delivery: string, again: { readonly id: string; readonly at: string }): Promise<Delivery | undefined>
   /** Newest first. */
-  listDeliveries(webhook: string, state: DeliveryState | null, after: string | null, first: number): Promise<Page<Delivery>>
+  listDeliveries(webhook: string, state: DeliveryState | null, after: string | null, first: number): Promise<{ readonly items: readonly Delivery[]; readonly next: string | null }>
 
   /** Takes the delivery that has been due longest; no other deliverer gets it before the lease ends. */
   claim(terms: ClaimTerms): Promise<Claim | undefined>

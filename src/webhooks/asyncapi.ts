@@ -53,5 +53,5 @@ function schemaOf(name: EventName): { readonly body: JsonSchema; readonly inner:
 function referred(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(referred)
   if (typeof value !== 'object' || value === null) return value
-  return Object.fromEntries(Object.entries(value).filter(([key]) => key !== 'id').map(([key, inner]) => [key, key === '$ref' ? String(inner).replace('#/definitions/', '#/components/schemas/') : referred(inner)]))
+  return Object.fromEntries(Object.entries(value).filter(([key, inner]) => key !== 'id' || typeof inner !== 'string').map(([key, inner]) => [key, key === '$ref' ? String(inner).replace('#/definitions/', '#/components/schemas/') : referred(inner)]))
 }

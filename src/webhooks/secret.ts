@@ -51,6 +51,10 @@ export function sealerBy(key: Uint8Array | undefined): Sealer {
   }
 }
 
+export function isEncrypted(sealed: string): boolean {
+  return sealed.startsWith(encrypted)
+}
+
 function encrypt(key: Uint8Array, secret: string, webhook: string): string {
   const nonce = randomBytes(nonceBytes)
   const cipher = createCipheriv('aes-256-gcm', key, nonce, { authTagLength: tagBytes }).setAAD(Buffer.from(webhook))
