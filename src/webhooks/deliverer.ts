@@ -1,3 +1,4 @@
+import { setMaxListeners } from 'node:events'
 import type { Claim, Outbox, SealedSecret, Settlement } from '../store/outbox.ts'
 import { nextAttempt } from './schedule.ts'
 import { signatures, type Sealer } from './secret.ts'
@@ -42,6 +43,7 @@ export function deliverer(means: DelivererMeans): Deliverer {
   const { outbox, now, log, leaseMilliseconds = 60_000 } = means
   const underWay = new Map<Promise<void>, string>()
   const breakingOff = new AbortController()
+  setMaxListeners(mostUnderWay * 2, breakingOff.signal)
   let [stopping, look] = [false, new AbortController()]
   let running: Promise<void> = Promise.resolve()
   let tidiedAt = 0

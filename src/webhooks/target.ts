@@ -40,7 +40,7 @@ function hostFault(host: string): string | undefined {
 
 /** The global unicast space; everything IANA has set aside is out, and so is every way of wrapping an IPv4 address into IPv6. */
 export function isPublic(address: string): boolean {
-  if (!ipaddr.isValid(address)) return false
+  if (isIP(address) === 0 || !ipaddr.isValid(address)) return false
   const parsed = ipaddr.parse(address)
   if (parsed.range() !== 'unicast') return false
   return parsed.kind() === 'ipv4' || parsed.match(globalUnicast)
