@@ -44,7 +44,7 @@ export function deliverer(means: DelivererMeans): Deliverer {
   const underWay = new Map<Promise<void>, string>()
   const breakingOff = new AbortController()
   setMaxListeners(mostUnderWay * 2, breakingOff.signal)
-  let [stopping, look] = [false, new AbortController()]
+  const state = { stopping: false, look: new AbortController() }
   let running: Promise<void> = Promise.resolve()
   let tidiedAt = 0
 
@@ -56,7 +56,7 @@ export function deliverer(means: DelivererMeans): Deliverer {
   }
   /** Begins what is due, as much as there is room for. */
   const fill = async (): Promise<void> => {
-    while (underWay.size < mostUnderWay && !stopping) {
+    while (underWay.size < mostUnderWay && !state.stopping) {
       const leaseUntil = new Date(now().getTime() + leaseMilliseconds).toISOString()
       const claim = await outbox.claim({ now: now().toISOString(), leaseUntil, passOver: full([...underWay.values()]) })
       if (!claim) return
@@ -69,10 +69,11 @@ export function deliverer(means: DelivererMeans): Deliverer {
     await outbox.forgetDeliveries(new Date(tidiedAt - keptFor).toISOString())
   }
   const run = async (): Promise<void> => {
-    while (!stopping) {
+    while (!state.stopping) {
+      const look = new AbortController()
+      state.look = look
       await tidy().then(fill).catch((error: unknown) => log.error({ err: error }, 'the outbox cannot be read; another look follows'))
-      look = new AbortController()
-      if (!stopping) await Promise.race([means.wait(lookEvery, look.signal), ...underWay.keys()])
+      await Promise.race([means.wait(lookEvery, look.signal), ...underWay.keys()])
       look.abort()
     }
   }
@@ -86,8 +87,8 @@ export function deliverer(means: DelivererMeans): Deliverer {
     },
     start() { running = run() },
     async stop(patienceMilliseconds = 5_000) {
-      stopping = true
-      look.abort()
+      state.stopping = true
+      state.look.abort()
       await running
       const enough = new AbortController()
       await Promise.race([Promise.all(underWay.keys()), means.wait(patienceMilliseconds, enough.signal)])

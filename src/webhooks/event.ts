@@ -84,7 +84,7 @@ interface Happening<N extends EventName> {
 }
 
 /** An event as the outbox takes it. Data of another shape than is published is a fault of ours. */
-export function newEvent<N extends EventName>({ id, name, project: of = undefined, source, subject, at, data }: Happening<N>): NewEvent {
+export function newEvent<N extends EventName>({ id, name, project: of, source, subject, at, data }: Happening<N>): NewEvent {
   const type = typeOf(name)
   const told: unknown = eventData[name].parse(data)
   return {

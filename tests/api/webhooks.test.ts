@@ -56,7 +56,8 @@ describe('what happened is told', () => {
     const made = await send('/v1/projects', house(1), inspector).expect(201)
     await send('/v1/projects', house(1), inspector).expect(201)
     const { version } = made.body as { version: string }
-    const { id: _, ...rest } = house(1)
+    const { title, jurisdiction, asOf } = house(1)
+    const rest = { title, jurisdiction, asOf }
     const change = (seen: string, body: object) => http.put(`/v1/projects/${id(1)}`).set('authorization', `Bearer ${inspector}`).set('if-match', `"${seen}"`).send(body)
     await change(version, rest).expect(200)
     await change(version, { ...rest, title: 'Renamed' }).expect(200)
@@ -81,7 +82,7 @@ describe('what happened is told', () => {
     expect(told.map(({ sequence }) => Number(sequence))).toEqual([2, 3, 4, 5])
     expect(told.slice(0, 2).map(({ data }) => [data['verdict'], data['entries'], data['changed']])).toEqual([0, 1].map((index) => {
       const { openings, results } = answers[index] ?? { openings: [], results: [] }
-      return [openings[0]?.standing.verdict, [{ id: id(20 + index), kind: ['design', 'observation'][index], sequence: results[0]?.sequence }], openings[0]?.changed.map(({ title: _, ...one }) => one)]
+      return [openings[0]?.standing.verdict, [{ id: id(20 + index), kind: ['design', 'observation'][index], sequence: results[0]?.sequence }], openings[0]?.changed.map(({ rule, member, before, after }) => ({ rule, member, before, after }))]
     }))
     expect(told[1]?.data['changed']).toEqual(expect.arrayContaining([{ rule: 'lintel.bearing-length', member: 'left', before: 'pass', after: 'fail' }]))
     expect(told[3]).toMatchObject({ subject: 'openings/w-1', data: { holdPoint: 'lintelSet', entry: id(22), ready: false, withReason: true, href: `https://wythe.example/v1/projects/${id(2)}/openings/w-1` } })

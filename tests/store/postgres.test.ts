@@ -13,7 +13,7 @@ import { isShared } from './shared.ts'
 const dataDir = '/not/used'
 let server: PostgresServer
 beforeAll(async () => { server = await startPostgres() }, 60_000)
-afterAll(() => server.end())
+afterAll(() => server.end(), 60_000)
 
 const freshPlace = async (): Promise<{ databaseUrl: string; dataDir: string }> => ({ databaseUrl: await server.freshDatabase(), dataDir })
 

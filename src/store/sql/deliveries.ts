@@ -81,7 +81,7 @@ export async function forgetDeliveries(db: Db, before: string): Promise<number> 
     const active = trx.selectFrom('webhooks').select('id').where('disabledAt', 'is', null)
     const old = trx.deleteFrom('deliveries').where('createdAt', '<', before).where((row) => row.or([row('state', '!=', 'due'), row('webhook', 'not in', active)]))
     const { numDeletedRows } = await old.executeTakeFirst()
-    await trx.deleteFrom('events').where('createdAt', '<', before).where(({ not, exists, selectFrom }) => not(exists(selectFrom('deliveries').select('deliveries.id').whereRef('deliveries.event', '=', 'events.id')))).execute()
+    await trx.deleteFrom('events').where('createdAt', '<', before).where((row) => row.not(row.exists(row.selectFrom('deliveries').select('deliveries.id').whereRef('deliveries.event', '=', 'events.id')))).execute()
     return Number(numDeletedRows)
   })
 }
