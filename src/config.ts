@@ -13,6 +13,8 @@ const schema = z.object({
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/, error: 'must be a postgres:// address' }).optional(),
   GRAPHQL_DOCUMENTS: z.string().min(1).optional(),
   GRAPHQL_DOCUMENTS_ONLY: z.enum(['true', 'false'], 'must be true or false').default('false'),
+  WEBHOOK_KEY: z.string().regex(/^(?:[A-Za-z0-9+/]{43}=|[0-9a-f]{64})$/, 'must be 32 random bytes in Base64 or lower-case hexadecimal, as `openssl rand -base64 32` makes them').optional(),
+  WEBHOOK_TARGETS: z.enum(['public', 'publicAndLoopback']).default('public'),
   PUBLIC_URL: z.url({ protocol: /^https?$/, error: 'must be an http or https address' }).optional(),
 }).refine(({ CATALOG_RELEASE, RELEASE_PUBLIC_KEYS }) => RELEASE_PUBLIC_KEYS === undefined || CATALOG_RELEASE !== 'working', {
   path: ['CATALOG_RELEASE'],
@@ -38,6 +40,10 @@ export interface Config {
   readonly graphqlDocuments: string | undefined
   /** Other documents are not answered. */
   readonly graphqlDocumentsOnly: boolean
+  /** 32 bytes by which the signing secrets of webhooks are encrypted; without it they are kept in the clear. */
+  readonly webhookKey: Uint8Array | undefined
+  /** Where deliveries may go; to this machine only in development. */
+  readonly webhookTargets: 'public' | 'publicAndLoopback'
   /** The address under which callers reach the service; problem types point there. */
   readonly publicUrl: string
 }
@@ -49,11 +55,12 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     const wrong = parsed.error.issues.map(({ path, message }) => `  ${path.join('.')}: ${message}`)
     throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
   }
-  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY, PUBLIC_URL } = parsed.data
+  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY, WEBHOOK_KEY, WEBHOOK_TARGETS, PUBLIC_URL } = parsed.data
   return {
     host: HOST, port: PORT, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
     dataDir: DATA_DIR, databaseUrl: DATABASE_URL,
     graphqlDocuments: GRAPHQL_DOCUMENTS, graphqlDocumentsOnly: GRAPHQL_DOCUMENTS_ONLY === 'true',
+    webhookKey: WEBHOOK_KEY === undefined ? undefined : Buffer.from(WEBHOOK_KEY, WEBHOOK_KEY.length === 64 ? 'hex' : 'base64'), webhookTargets: WEBHOOK_TARGETS,
     publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, ''),
   }
 }

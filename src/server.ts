@@ -4,19 +4,22 @@ import { pino } from 'pino'
 import { readDocuments } from './api/graphql/read-documents.ts'
 import { buildApp } from './app.ts'
 import { readConfig, type Config } from './config.ts'
-import { CatalogRefused, openService } from './service.ts'
+import { CatalogRefused, delivererOf, openService } from './service.ts'
 
 const config = configured()
 const logger = pino({ level: config.logLevel })
 const documents = await orEnd(async () => ({ byId: config.graphqlDocuments === undefined ? new Map<string, string>() : await readDocuments(config.graphqlDocuments), only: config.graphqlDocumentsOnly }))
 const service = await orEnd(() => openService(config, logger))
 const app = await buildApp({ deps: service.deps, publicUrl: config.publicUrl, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel } })
+const deliveries = delivererOf(service.deps, logger)
 closeWithGrace({ delay: 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')
-  await app.close()
+  await Promise.all([app.close(), deliveries.stop()])
   await service.close()
 })
 const address = await app.listen({ host: config.host, port: config.port })
+deliveries.start()
+if (config.webhookKey === undefined) app.log.warn('WEBHOOK_KEY is not set: the signing secrets of webhooks are kept in the clear')
 const { catalog, sequence } = service.deps.active.state
 app.log.info({ address, release: catalog.release, rules: catalog.rules.size, adoptions: sequence, reference: `${config.publicUrl}/reference`, explorer: `${config.publicUrl}/explorer` }, 'ready')
 

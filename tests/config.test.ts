@@ -2,17 +2,19 @@ import { describe, expect, test } from 'vitest'
 import { readConfig } from '../src/config.ts'
 
 test('with nothing set, the service is for this machine alone', () => {
-  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, publicUrl: 'http://127.0.0.1:8080' })
+  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, webhookTargets: 'public', publicUrl: 'http://127.0.0.1:8080' })
 })
 
 test('every setting is taken', () => {
   const environment = {
     HOST: '0.0.0.0', PORT: '80', LOG_LEVEL: 'warn', CATALOG_DIR: '/catalog', CATALOG_RELEASE: 'latest', RELEASE_PUBLIC_KEYS: '/keys',
-    DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', GRAPHQL_DOCUMENTS: '/queries', GRAPHQL_DOCUMENTS_ONLY: 'true', PUBLIC_URL: 'https://openings.example/wythe/', PATH: '/bin',
+    DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', GRAPHQL_DOCUMENTS: '/queries', GRAPHQL_DOCUMENTS_ONLY: 'true', PUBLIC_URL: 'https://openings.example/wythe/',
+    WEBHOOK_KEY: 'AAECAwQFBgcICQoLDA0ODxAREhMUFRYXGBkaGxwdHh8=', WEBHOOK_TARGETS: 'publicAndLoopback', PATH: '/bin',
   }
   expect(readConfig(environment)).toEqual({
     host: '0.0.0.0', port: 80, logLevel: 'warn', catalogDir: '/catalog', catalogRelease: 'latest', releasePublicKeys: '/keys',
     dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', graphqlDocuments: '/queries', graphqlDocumentsOnly: true, publicUrl: 'https://openings.example/wythe',
+    webhookKey: Buffer.from(Array.from({ length: 32 }, (_, index) => index)), webhookTargets: 'publicAndLoopback',
   })
 })
 
@@ -40,6 +42,8 @@ describe('what cannot be used is refused by name', () => {
     ['DATABASE_URL', ['', 'db.example', 'mysql://db.example/wythe']],
     ['GRAPHQL_DOCUMENTS', ['']],
     ['GRAPHQL_DOCUMENTS_ONLY', ['', 'yes', 'true']],
+    ['WEBHOOK_KEY', ['', 'secret', 'AAECAwQFBgcICQoLDA0ODw==', 'g'.repeat(64)]],
+    ['WEBHOOK_TARGETS', ['', 'all', 'loopback']],
     ['PUBLIC_URL', ['', 'openings.example', 'ftp://openings.example', 'javascript:alert(1)', '/wythe']],
   ])('%s: %j', (name, values) => {
     for (const value of values) expect(() => readConfig({ [name]: value }), JSON.stringify(value)).toThrow(new RegExp(`cannot be used:\\n {2}${name}: .+`))
@@ -49,6 +53,8 @@ describe('what cannot be used is refused by name', () => {
     expect(() => readConfig({ RELEASE_PUBLIC_KEYS: '/keys' })).toThrow(/ {2}CATALOG_RELEASE: must be "latest" or a release/)
     expect(readConfig({ RELEASE_PUBLIC_KEYS: '/keys', CATALOG_RELEASE: '2026.1.0' }).catalogRelease).toBe('2026.1.0')
   })
+
+  test('a key may be written in hexadecimal too', () => expect(readConfig({ WEBHOOK_KEY: '0a'.repeat(32) }).webhookKey).toEqual(Buffer.alloc(32, 10)))
 
   test('the ends of the range of ports can be used', () => {
     expect([readConfig({ PORT: '0' }).port, readConfig({ PORT: '65535' }).port]).toEqual([0, 65_535])

@@ -36,7 +36,7 @@ describe('what is shipped', () => {
   })
 
   test('is used', () => {
-    const imported = new Set([...readTexts('src', '.ts').values()].flatMap((text) => [...text.matchAll(/from '((?:@[\w-]+\/)?[\w-]+)/g)].map(([, name]) => name)))
+    const imported = new Set([...readTexts('src', '.ts').values()].flatMap((text) => [...text.matchAll(/from '((?:@[\w-]+\/)?[\w.-]*\w)/g)].map(([, name]) => name)))
     expect(direct.filter((name) => !imported.has(name))).toEqual([])
   })
 })

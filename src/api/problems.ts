@@ -24,6 +24,7 @@ export const problemTypes = {
   amendmentRefused: { status: 422, title: 'The amendment cannot be adopted as it is', mend: 'Read "errors": each names a place in the amendment and what stands in its way.' },
   alreadyAdopted: { status: 409, title: 'An amendment of this id is adopted', mend: 'What is adopted is never changed; adopt a later amendment that supersedes it.' },
   catalogGone: { status: 409, title: 'The catalog of that time is not here', mend: 'Evaluate by a release that is here, or by the current catalog.' },
+  webhookDisabled: { status: 409, title: 'The webhook is disabled', mend: 'See to the receiver, then enable the webhook again.' },
   malformed: { status: 400, title: 'The request cannot be read', mend: 'Send well-formed JSON.' },
   methodNotAllowed: { status: 405, title: 'The method is not supported here', mend: 'The Allow header names the methods that are.' },
   notAcceptable: { status: 406, title: 'No media type that the caller accepts', mend: 'Leave out the Accept header, or name a type that is answered.' },
@@ -39,5 +40,5 @@ export type ProblemCode = keyof typeof problemTypes
 export const codeOfFailure: Readonly<Record<FailureCode, ProblemCode>> = {
   invalidInput: 'invalidInput', idTaken: 'idTaken', placeMissing: 'placeMissing', unknownJurisdiction: 'unknownJurisdiction', unknownEdition: 'unknownEdition',
   severalCodesAdopted: 'severalCodesAdopted', catalogFault: 'catalogFault', notFound: 'notFound', unauthenticated: 'unauthenticated', forbidden: 'forbidden', versionMissing: 'versionMissing',
-  versionStale: 'versionStale', recordBusy: 'recordBusy', amendmentRefused: 'amendmentRefused', alreadyAdopted: 'alreadyAdopted', catalogGone: 'catalogGone',
+  versionStale: 'versionStale', recordBusy: 'recordBusy', amendmentRefused: 'amendmentRefused', alreadyAdopted: 'alreadyAdopted', catalogGone: 'catalogGone', webhookDisabled: 'webhookDisabled',
 }

@@ -5,6 +5,8 @@ import type { Checked, Problem } from '../opening/problem.ts'
 import { shapeProblems } from '../opening/shape-problems.ts'
 import type { ActiveCatalog } from '../store/active-catalog.ts'
 import type { Records } from '../store/records.ts'
+import type { Sealer } from '../webhooks/secret.ts'
+import type { TargetPolicy } from '../webhooks/target.ts'
 import type { Caller } from './caller.ts'
 
 /** What operations need from outside. The clock and the ids come in here, so that everything below stays pure. */
@@ -23,13 +25,20 @@ export interface RecordDependencies extends Dependencies {
   readonly newSecret: () => string
   /** Where the service is reached from outside, without a slash at the end. */
   readonly publicUrl: string
+  readonly webhooks: WebhookMeans
   /** Lets other requests have their turn in long work. */
   readonly giveWay: () => Promise<void>
 }
 
+/** How signing secrets are kept, and where deliveries may go. */
+export interface WebhookMeans {
+  readonly sealer: Sealer
+  readonly targets: TargetPolicy
+}
+
 export type FailureCode =
   | 'invalidInput' | 'idTaken' | 'placeMissing' | 'notFound' | 'unauthenticated' | 'forbidden'
-  | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | ResolutionCode
+  | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | 'webhookDisabled' | ResolutionCode
 
 /** Why an operation did not answer: one code, and every single problem behind it. */
 export interface Failure {

@@ -7,6 +7,7 @@ import { defineRecordOperation, failure, notFound, type Answer, type RecordDepen
 import { pageOf, paging } from './page.ts'
 import { refuseUnless } from './permission.ts'
 import { resolvePlace } from './place.ts'
+import { projectEvent } from './events.ts'
 
 const text = z.string()
 
@@ -39,7 +40,7 @@ export const createProject = defineRecordOperation({
     if (refused) return refused
     const at = deps.now().toISOString()
     const project = projectOf(id, rest, at, at)
-    if (await deps.records.createProject(project)) return { ok: true, value: viewOf(project) }
+    if (await deps.records.createProject(project, [projectEvent(deps, 'projectCreated', project)])) return { ok: true, value: viewOf(project) }
     const there = await deps.records.readProject(id)
     if (there?.version === project.version) return { ok: true, value: viewOf(there) }
     return failure('idTaken', [{ code: 'idTaken', pointer: '/id', detail: 'Another project has this id. Make a new one.' }])
@@ -83,7 +84,8 @@ export const changeProject = defineRecordOperation({
     if (refused) return refused
     if (!version) return failure('versionMissing', [{ code: 'versionMissing', pointer: '', detail: 'Name the version that the change is based on.' }])
     const at = deps.now().toISOString()
-    const changed = await deps.records.changeProject(id, version, projectOf(id, rest, at, at))
+    const next = projectOf(id, rest, at, at)
+    const changed = await deps.records.changeProject(id, version, next, next.version === version ? [] : [projectEvent(deps, 'projectChanged', next)])
     if (changed.ok) return { ok: true, value: viewOf(changed.project) }
     return changed.reason === 'absent' ? notFound('project', id) : failure('versionStale', [{ code: 'versionStale', pointer: '', detail: 'The project was changed since that version.' }])
   },

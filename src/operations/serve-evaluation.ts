@@ -4,6 +4,7 @@ import { releaseName } from '../catalog/release.ts'
 import { evaluation, type Evaluation } from '../evaluation/document.ts'
 import { refuseUnless } from './permission.ts'
 import { evaluateOpening } from './evaluate-opening.ts'
+import { evaluationEvent } from './events.ts'
 import { failure, parseInput, type Answer, type RecordDependencies, type RecordOperation } from './operation.ts'
 
 const release = { release: releaseName.nullish().meta({ description: 'Evaluates by a past release of the catalog as it was cut; by what is in force now when left out.' }) }
@@ -42,7 +43,7 @@ export const keepEvaluation: RecordOperation<typeof withKeep, typeof evaluation>
     if (refused) return refused
     const answered = await serve(deps, without(raw, 'keep'))
     if (!answered.ok) return answered
-    if (kept) await deps.records.keepEvaluation(answered.value.record)
+    if (kept) await deps.records.keepEvaluation(answered.value.record, [evaluationEvent(deps, answered.value.answer)])
     return { ok: true, value: answered.value.answer }
   },
 }

@@ -1,5 +1,6 @@
 import type { Amendment } from '../catalog/amendment.ts'
 import type { Journal } from './journal.ts'
+import type { NewEvent, Outbox } from './outbox.ts'
 
 /** A draft of an amendment: may be wrong in any way, may be changed and thrown away. Nobody is bound by it. */
 export interface Draft {
@@ -65,8 +66,8 @@ export interface Page<T> {
   readonly next: string | null
 }
 
-/** What the service remembers. One interface over SQLite and PostgreSQL; both run the same contract suite. */
-export interface Records extends Journal {
+/** What the service remembers. Events that are given along go out if, and only if, what they tell of was remembered. One interface over SQLite and PostgreSQL; both run the same contract suite. */
+export interface Records extends Journal, Outbox {
   createDraft(draft: Draft): Promise<void>
   readDraft(id: string): Promise<Draft | undefined>
   listDrafts(jurisdictions: readonly string[] | null, after: string | null, first: number): Promise<Page<Draft>>
@@ -78,11 +79,11 @@ export interface Records extends Journal {
    * Appends an adoption and removes its draft in one transaction. Refused when the amendment exists, or when somebody adopted
    * since `seenSequence`, so that nothing is adopted against a catalog that was not looked at; `stale` when the draft was changed since.
    */
-  adopt(adoption: Omit<AdoptedAmendment, 'sequence'>, draft: Pick<Draft, 'id' | 'version'> | null, seenSequence: number): Promise<Adoption>
+  adopt(adoption: Omit<AdoptedAmendment, 'sequence'>, draft: Pick<Draft, 'id' | 'version'> | null, seenSequence: number, events?: readonly NewEvent[]): Promise<Adoption>
   /** All adoptions after a sequence, in order. */
   adoptionsAfter(sequence: number): Promise<readonly AdoptedAmendment[]>
 
-  keepEvaluation(evaluation: KeptEvaluation): Promise<void>
+  keepEvaluation(evaluation: KeptEvaluation, events?: readonly NewEvent[]): Promise<void>
   readEvaluation(id: string): Promise<KeptEvaluation | undefined>
   /** Kept evaluations of some jurisdictions, in the order of their ids, a page at a time. */
   listEvaluations(jurisdictions: readonly string[], after: string | null, first: number): Promise<Page<KeptEvaluation>>

@@ -8,6 +8,7 @@ import { digestOfText } from '../../src/catalog/digest.ts'
 import { openActiveCatalog } from '../../src/store/open-active-catalog.ts'
 import { openRecords } from '../../src/store/open-records.ts'
 import type { Scope } from '../../src/store/records.ts'
+import { sealerBy } from '../../src/webhooks/secret.ts'
 import { realCatalog } from '../catalog/real-catalog.ts'
 import { clock, publicUrl } from './client.ts'
 
@@ -19,7 +20,7 @@ export async function jurisdictionService() {
   if (!opened.ok) throw new Error('the catalog is refused')
   let made = 0
   const next = () => `id-${String(++made).padStart(6, '0')}`
-  const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate() }
+  const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate(), webhooks: { sealer: sealerBy(undefined), targets: 'publicAndLoopback' as const } }
   const app = await buildApp({ deps, publicUrl, mostLag: 0 })
   await app.ready()
   afterAll(async () => {

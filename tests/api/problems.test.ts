@@ -14,7 +14,7 @@ const broken = await client({ deps: { ...deps, catalog: new Proxy({} as Catalog,
 const somewhere = '/v1/rules?jurisdiction=us-xa-101-2400000'
 
 /** `unavailable` takes a busy service, in stopping.test.ts; the others take records and a caller, and are asked for where those are tested. */
-type ElsewhereCode = 'unavailable' | 'idTaken' | 'unauthenticated' | 'forbidden' | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone'
+type ElsewhereCode = 'unavailable' | 'idTaken' | 'unauthenticated' | 'forbidden' | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | 'webhookDisabled'
 
 /** A request that is answered with each code. A new code does not compile here until there is one. */
 const requests: Readonly<Record<Exclude<ProblemCode, ElsewhereCode>, () => PromiseLike<{ status: number; headers: unknown; body: unknown }>>> = {

@@ -50,6 +50,9 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   buildingTable: operations.readBuildingTable,
   releases: operations.listReleases,
   tokens: operations.listTokens,
+  webhooks: operations.listWebhooks,
+  webhook: operations.readWebhook,
+  webhookDeliveries: operations.listDeliveries,
 }
 
 /** The field under which each operation that changes what is remembered stands. */
@@ -66,6 +69,12 @@ const mutations: Readonly<Record<string, AnyOperation>> = {
   postFormAnswers: operations.postFormAnswers,
   createToken: operations.createToken,
   revokeToken: operations.revokeToken,
+  createWebhook: operations.createWebhook,
+  deleteWebhook: operations.deleteWebhook,
+  enableWebhook: operations.enableWebhook,
+  rotateWebhookSecret: operations.rotateWebhookSecret,
+  pingWebhook: operations.pingWebhook,
+  replayDelivery: operations.replayDelivery,
 }
 
 /** The GraphQL door, built from the same operations as the REST one. */

@@ -11,10 +11,11 @@ import { publications } from './publications.ts'
 import { releases } from './releases.ts'
 import { rules } from './rules.ts'
 import { tokens } from './tokens.ts'
+import { webhooks } from './webhooks.ts'
 
 /** The REST door: one file for each resource. Operations validate, so that REST and GraphQL refuse the same things in the same words. */
 export const rest: FastifyPluginAsync = async (app) => {
   app.setValidatorCompiler(() => () => true)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
-  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, tokens]) await app.register(resource)
+  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, tokens, webhooks]) await app.register(resource)
 }

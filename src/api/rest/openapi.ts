@@ -33,6 +33,7 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
         { name: 'Releases', description: 'Cut states of the catalog, kept for ever.' },
         { name: 'Records', description: 'Buildings and their openings as drawn and as seen; what is on record is never changed.' },
         { name: 'Tokens', description: 'Who may do what.' },
+        { name: 'Webhooks', description: 'Where events are sent; the events themselves are described in `openapi/asyncapi.json` (AsyncAPI 3.0).' },
         { name: 'Health', description: 'For the platform that runs the service.' },
       ],
     },

@@ -1,3 +1,5 @@
+import type { DeliveryState, DisabledBecause } from '../outbox.ts'
+
 /** The tables, in the names that CamelCasePlugin gives their columns. Dates and JSON are text, so that they come back as they went in. */
 export interface Schema {
   drafts: DraftRow
@@ -6,6 +8,10 @@ export interface Schema {
   tokens: TokenRow
   projects: ProjectRow
   entries: EntryRow
+  webhooks: WebhookRow
+  eventSources: { source: string; lastSequence: number }
+  events: { id: string; type: string; text: string; createdAt: string }
+  deliveries: DeliveryRow
   appliedMigrations: { name: string; appliedAt: string }
 }
 
@@ -67,6 +73,34 @@ export interface EvaluationRow {
   verdict: string
   request: string
   answer: string
+}
+
+export interface WebhookRow {
+  id: string
+  target: string
+  description: string | null
+  eventTypes: string
+  projects: string | null
+  secrets: string
+  createdAt: string
+  createdBy: string
+  enabledAt: string
+  disabledAt: string | null
+  disabledBecause: DisabledBecause | null
+  lastDeliveredAt: string | null
+}
+
+export interface DeliveryRow {
+  id: string
+  webhook: string
+  event: string
+  createdAt: string
+  state: DeliveryState
+  attempts: number
+  nextAt: string | null
+  status: number | null
+  fault: string | null
+  deliveredAt: string | null
 }
 
 export interface TokenRow {
