@@ -86,6 +86,7 @@ function isLoopback(host: string): boolean {
 }
 
 function isFetchedSafely(address: string): boolean {
-  const { protocol, hostname } = URL.parse(address) ?? { protocol: '', hostname: '' }
+  if (!URL.canParse(address)) return false
+  const { protocol, hostname } = new URL(address)
   return protocol === 'https:' || (protocol === 'http:' && isLoopback(hostname.replace(/^\[|\]$/g, '')))
 }
