@@ -24,18 +24,19 @@ export interface Doorkeeping {
 
 /** Finds out who asks, for every route that is added to this instance. A token that is wrong, expired or revoked is refused, and so is everyone without one where nothing may be asked without. */
 export function identifyCallers(app: FastifyInstance, { anonymous, provider }: Doorkeeping): void {
+  const withoutToken = anonymousCaller(anonymous)
   app.decorateRequest('caller')
   app.addHook('onRequest', async (request, reply) => {
     const secret = bearerOf(request.headers.authorization)
     if (secret === undefined) {
       if (anonymous === 'none' || request.headers.authorization !== undefined) return refuse(request, reply, {}, noToken)
-      request.caller = anonymousCaller(anonymous)
+      request.caller = withoutToken
       return
     }
     const verified = await (provider && looksSigned(secret) ? provider.verify(secret, request.server.deps.now()) : ownToken(secret, request.server.deps))
     if (verified.outcome === 'refused') return refuse(request, reply, { error: 'invalid_token' }, verified.detail)
     if (verified.outcome === 'unverifiable') return postpone(request, reply, verified.cause)
-    request.caller = verified.caller
+    request.caller = { ...verified.caller, scopes: [...verified.caller.scopes, ...withoutToken.scopes] }
   })
 }
 

@@ -69,6 +69,6 @@ const scopeWanted: Readonly<Record<Access, string>> = {
 
 /** The scope as a word, where one word says it. */
 function scopeToName(access: Access, jurisdiction: string): { readonly scope?: string } {
-  if (access === 'amend') return jurisdiction === '' ? {} : { scope: wordOf({ kind: 'amend', jurisdiction }) }
-  return { scope: wordOf({ kind: access === 'recordAll' ? 'record' : access }) }
+  if (access === 'amend') return jurisdiction === '' ? {} : { scope: wordOf(access, jurisdiction) }
+  return { scope: wordOf(access === 'recordAll' ? 'record' : access) }
 }

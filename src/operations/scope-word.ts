@@ -3,9 +3,8 @@ import type { Scope } from '../store/records.ts'
 const prefix = 'wythe:'
 
 /** A scope as a word of an access token: "wythe:evaluate", "wythe:record", "wythe:record:<project>", "wythe:amend:<jurisdiction>", "wythe:administer". */
-export function wordOf(scope: Scope): string {
-  const object = scope.kind === 'record' ? scope.project : scope.kind === 'amend' ? scope.jurisdiction : undefined
-  return [`${prefix}${scope.kind}`, ...(object === undefined ? [] : [object])].join(':')
+export function wordOf(kind: Scope['kind'], object?: string): string {
+  return object === undefined ? `${prefix}${kind}` : `${prefix}${kind}:${object}`
 }
 
 /** The scopes in a list of words. A word that is not exactly one of ours grants nothing. */

@@ -165,7 +165,7 @@ describe('a provider that cannot be asked', async () => {
 describe('who it is', () => {
   const project = { id: '0199b000-0000-7000-8000-000000000001', title: 'House', jurisdiction: 'us-xa-101', asOf: '2026-03-01' }
   const post = (token: string, id: string) => http.post(`/v1/projects/${project.id}/entries`).set('authorization', `Bearer ${token}`).send({
-    entries: [{ id, opening: 'w-1', at: '2026-03-01T08:00:00Z', by: 'crew', observation: { fact: 'sill.slope', value: '15 deg', method: 'measured' } }],
+    entries: [{ id, opening: 'w-1', at: '2026-03-01T08:00:00Z', by: 'crew', observation: { fact: 'head.support.bearing', member: 'left', value: '6 in', method: 'examine', holdPoint: 'lintelSet' } }],
   })
 
   test('stands in the journal as a digest bound to the issuer, and in no log', async () => {
@@ -173,7 +173,7 @@ describe('who it is', () => {
     const token = await signed(key, issuer, { sub: subject })
     log.clear()
     await http.post('/v1/projects').set('authorization', `Bearer ${token}`).send(project).expect(201)
-    await post(token, '0199b000-0000-7000-8000-0000000000a1').expect(200)
+    expect((await post(token, '0199b000-0000-7000-8000-0000000000a1')).body).toMatchObject({ results: [{ outcome: 'recorded' }] })
     const [entry] = await records.readEntries(project.id, null, 0, 10)
     expect(entry?.receivedBy).toMatch(/^oidc:[0-9a-f]{32}$/)
     await asks(await signed(key, issuer, { sub: subject, exp: 1 })).expect(401)

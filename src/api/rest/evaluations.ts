@@ -10,8 +10,8 @@ export const evaluations: FastifyPluginAsync = async (app) => {
   app.post<{ Body: { keep?: unknown; project?: unknown } | null }>('/evaluations', { schema: routeSchema(keepEvaluation, 'Evaluations', { body: 'input' }) }, (request, reply) =>
     answer(isPlain(request.body) ? evaluateOpening : keepEvaluation, request, reply),
   )
-  app.get('/evaluations/:evaluation', { schema: routeSchema(readEvaluation, 'Evaluations', { path: ['evaluation'], guarded: true }) }, (request, reply) => answer(readEvaluation, request, reply))
-  app.post('/evaluations/:evaluation/reproduce', { schema: routeSchema(reproduceEvaluation, 'Evaluations', { path: ['evaluation'], guarded: true }) }, (request, reply) =>
+  app.get('/evaluations/:evaluation', { schema: routeSchema(readEvaluation, 'Evaluations', { path: ['evaluation'] }) }, (request, reply) => answer(readEvaluation, request, reply))
+  app.post('/evaluations/:evaluation/reproduce', { schema: routeSchema(reproduceEvaluation, 'Evaluations', { path: ['evaluation'] }) }, (request, reply) =>
     answer(reproduceEvaluation, request, reply, { input: request.params }),
   )
 }
