@@ -3,7 +3,7 @@ import type { Catalog } from '../catalog/catalog.ts'
 import { releaseName } from '../catalog/release.ts'
 import { evaluation, type Evaluation } from '../evaluation/document.ts'
 import type { KeptEvaluation } from '../store/records.ts'
-import { refuseUnless } from './permission.ts'
+import { recordable, refuseUnlessAdmitted } from './permission.ts'
 import { evaluateOpening } from './evaluate-opening.ts'
 import { failure, parseInput, type Answer, type Failure, type RecordDependencies, type RecordOperation } from './operation.ts'
 import { projectFor, projectId } from './projects.ts'
@@ -54,8 +54,10 @@ export const keepEvaluation: RecordOperation<typeof withKeep, typeof evaluation>
 
 const uselessProject = failure('invalidInput', [{ code: 'notAllowed', pointer: '/project', detail: 'says where an evaluation is kept: send "keep": true with it, or leave it out' }])
 
+const projectMissing = failure('forbidden', [{ code: 'forbidden', pointer: '/project', detail: 'is needed: the token may record in some projects only, so say in which one the evaluation is kept' }])
+
 async function refuseToKeep(deps: RecordDependencies, project: string | null): Promise<Failure | undefined> {
-  if (project === null) return refuseUnless(deps.caller, 'record')
+  if (project === null) return recordable(deps.caller) === null ? undefined : (refuseUnlessAdmitted(deps.caller, 'record') ?? projectMissing)
   const found = await projectFor(deps, project)
   return found.ok ? undefined : found
 }

@@ -50,5 +50,5 @@ const seconds = Date.parse(clock) / 1_000
 /** A token that is good at the time of the tests, but for what is changed. A claim that is undefined is left out. */
 export function signed({ kid, alg, privateKey }: Pair, issuer: string, change: JWTPayload = {}, header: { readonly typ?: string | undefined } = {}): Promise<string> {
   const claims = { iss: issuer, aud: audience, sub: 'user-4711', iat: seconds - 60, exp: seconds + 300, scope: 'wythe:record', ...change }
-  return new SignJWT(Object.fromEntries(Object.entries(claims).filter(([, value]) => value !== undefined))).setProtectedHeader({ alg, kid, typ: 'at+jwt', ...header }).sign(privateKey)
+  return new SignJWT(JSON.parse(JSON.stringify(claims)) as JWTPayload).setProtectedHeader({ alg, kid, typ: 'at+jwt', ...header }).sign(privateKey)
 }

@@ -28,20 +28,24 @@ export async function overRest(app: FastifyInstance, { method, path, described }
   const parameters = (described.parameters ?? []) as OpenAPIV3_1.ParameterObject[]
   const { text, version, ...rest } = input
   const media = text === undefined ? 'application/json' : 'application/yaml'
-  const { format: _, ...withoutFormat } = rest
-  const members: Input = text === undefined ? rest : withoutFormat
+  const members: Input = Object.fromEntries(Object.entries(rest).filter(([name]) => text === undefined || name !== 'format'))
   const inQuery = Object.fromEntries(parameters.filter((one) => one.in === 'query' && Object.hasOwn(members, one.name)).map(({ name }) => [name, String(members[name])]))
   const inPath = parameters.filter((one) => one.in === 'path').map(({ name }) => name)
   const body = Object.fromEntries(Object.entries(members).filter(([name]) => !inPath.includes(name) && !Object.hasOwn(inQuery, name)))
   const response = await app.inject({
     method,
-    url: inPath.reduce((address, name) => address.replace(`{${name}}`, encodeURIComponent(String(members[name] ?? 'none'))), path),
+    url: inPath.reduce((address, name) => address.replace(`{${name}}`, encodeURIComponent(wordIn(members, name))), path),
     query: inQuery,
-    headers: { ...(token === null ? {} : { authorization: `Bearer ${token}` }), ...(version === undefined ? {} : { 'if-match': `"${String(version)}"` }), ...(method === 'GET' ? {} : { 'content-type': media }) },
+    headers: { ...(token === null ? {} : { authorization: `Bearer ${token}` }), ...(version === undefined ? {} : { 'if-match': `"${wordIn(input, 'version')}"` }), ...(method === 'GET' ? {} : { 'content-type': media }) },
     ...(method === 'GET' ? {} : { payload: typeof text === 'string' ? text : JSON.stringify(body) }),
   })
   const code: unknown = response.statusCode < 400 ? 'answered' : response.json<{ code: string }>().code
   return { status: response.statusCode, headers: response.headers, body: response.body, code: String(code) }
+}
+
+function wordIn(members: Input, name: string): string {
+  const value = members[name]
+  return typeof value === 'string' ? value : 'none'
 }
 
 export interface Field {

@@ -115,7 +115,7 @@ describe('a kept evaluation', async () => {
   })
 
   test('is kept only where its sender may record', async () => {
-    expect((await keep(here)).body).toMatchObject({ status: 403, detail: 'The token lacks the scope "record" for all projects.' })
+    expect((await keep(here)).body).toMatchObject({ status: 403, errors: [{ pointer: '/project' }] })
     expect((await keep(here, { project: otherProject })).body).toMatchObject({ status: 404, detail: `There is no project "${otherProject}".` })
     expect((await keep(everywhere, { project: absent })).body).toMatchObject({ status: 404 })
     expect((await keep(clerk, { project })).status).toBe(403)
@@ -132,8 +132,8 @@ describe('a draft of another jurisdiction', async () => {
   let number = 0
   const drafted = async () => {
     const text = embedmentOrdinance('us-xa-101', `ord-object-${(number += 1)}`)
-    const { body } = await asked(clerk).post('/v1/amendment-drafts').set('content-type', 'application/yaml').send(text).expect(201)
-    const { id: draft, version } = body as { id: string; version: string }
+    const made = await asked(clerk).post('/v1/amendment-drafts').set('content-type', 'application/yaml').send(text).expect(201)
+    const { id: draft, version } = made.body as { id: string; version: string }
     return { draft, version, text, format: 'yaml' }
   }
   /** Adopting ends the part of the draft, so the routes and fields that adopt come last. */
