@@ -1,4 +1,5 @@
 import type { Catalog } from '../catalog/catalog.ts'
+import { jurisdictionId } from '../catalog/identifier.ts'
 import { pathTo } from '../catalog/resolve.ts'
 import type { Scope } from '../store/records.ts'
 import type { Caller } from './caller.ts'
@@ -67,8 +68,8 @@ const scopeWanted: Readonly<Record<Access, string>> = {
   evaluate: 'the scope "evaluate"', record: 'the scope "record"', recordAll: 'the scope "record" for all projects', amend: 'the scope "amend"', administer: 'the scope "administer"',
 }
 
-/** The scope as a word, where one word says it. */
+/** The scope as a word, where one word says it. A document may name anything for its jurisdiction; only an id may go out in a header. */
 function scopeToName(access: Access, jurisdiction: string): { readonly scope?: string } {
-  if (access === 'amend') return jurisdiction === '' ? {} : { scope: wordOf(access, jurisdiction) }
+  if (access === 'amend') return jurisdictionId.safeParse(jurisdiction).success ? { scope: wordOf(access, jurisdiction) } : {}
   return { scope: wordOf(access === 'recordAll' ? 'record' : access) }
 }

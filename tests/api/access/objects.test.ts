@@ -127,6 +127,13 @@ describe('a kept evaluation', async () => {
   })
 })
 
+test.each(['x", error="none', 'ü\nset-cookie: a=b', 'us-xb'])('a draft for the jurisdiction %j is refused, and no word of it gets into a header but an id', async (jurisdiction) => {
+  const clerk = await service.tokenFor({ kind: 'amend', jurisdiction: 'us-xa-101' })
+  const refused = await asked(clerk).post('/v1/amendment-drafts').set('content-type', 'application/json').send(JSON.stringify({ jurisdiction }))
+  expect(refused.status).toBe(403)
+  expect(refused.headers['www-authenticate']).toBe(`Bearer realm="wythe", error="insufficient_scope"${jurisdiction === 'us-xb' ? ', scope="wythe:amend:us-xb"' : ''}`)
+})
+
 describe('a draft of another jurisdiction', async () => {
   const [clerk, stranger] = [await service.tokenFor({ kind: 'amend', jurisdiction: 'us-xa-101' }), await service.tokenFor({ kind: 'amend', jurisdiction: 'us-xb' }, { kind: 'record' }, { kind: 'administer' })]
   let number = 0
