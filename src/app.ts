@@ -3,7 +3,7 @@ import swagger from '@fastify/swagger'
 import swaggerUi from '@fastify/swagger-ui'
 import underPressure from '@fastify/under-pressure'
 import Fastify, { type FastifyInstance, type FastifyServerOptions } from 'fastify'
-import { identifyCallers, type ServiceDependencies } from './api/caller.ts'
+import { identifyCallers, type Doorkeeping, type ServiceDependencies } from './api/caller.ts'
 import { handleError, notFoundHandler } from './api/faults.ts'
 import { noDocuments, type Documents } from './api/graphql/documents.ts'
 import { graphql } from './api/graphql/index.ts'
@@ -24,6 +24,8 @@ declare module 'fastify' {
 export interface AppOptions {
   readonly deps: ServiceDependencies
   readonly publicUrl: string
+  /** Anyone may evaluate when left out, and only the service's own tokens are taken. */
+  readonly doorkeeping?: Doorkeeping
   readonly explorerDir?: string | undefined
   /** GraphQL documents that callers may name. */
   readonly documents?: Documents
@@ -40,7 +42,7 @@ const longestParameter = 500
 const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
 /** Builds the service. Never listens and never reads the environment. */
-export async function buildApp({ deps, publicUrl, explorerDir, documents = noDocuments, mostLag = 1_000, logger = false }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, logger = false }: AppOptions): Promise<FastifyInstance> {
   const app = Fastify({
     logger,
     bodyLimit: largestBody,
@@ -65,7 +67,7 @@ export async function buildApp({ deps, publicUrl, explorerDir, documents = noDoc
   })
   await app.register(health)
   await app.register(async (doors) => {
-    identifyCallers(doors)
+    identifyCallers(doors, doorkeeping)
     await doors.register(rest, { prefix: '/v1' })
     await doors.register(graphql, { documents })
   })

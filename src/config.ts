@@ -1,6 +1,11 @@
+import { BlockList, isIP } from 'node:net'
 import { z } from 'zod'
+import type { AnonymousAccess } from './operations/caller.ts'
 
 const portAdvice = 'must be a whole number from 0 to 65535'
+
+/** Keys that decide who may do what are fetched over TLS, or from this machine. */
+const providerAddress = z.url('must be an https address').refine(isFetchedSafely, 'must be an https address; http is for this machine alone')
 
 const schema = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
@@ -16,6 +21,10 @@ const schema = z.object({
   WEBHOOK_KEY: z.string().regex(/^(?:[A-Za-z0-9+/]{43}=|[0-9a-f]{64})$/, 'must be 32 random bytes in Base64 or lower-case hexadecimal, as `openssl rand -base64 32` makes them').optional(),
   WEBHOOK_TARGETS: z.enum(['public', 'publicAndLoopback']).default('public'),
   PUBLIC_URL: z.url({ protocol: /^https?$/, error: 'must be an http or https address' }).optional(),
+  ANONYMOUS: z.enum(['evaluate', 'none'], 'must be "evaluate" (anyone may evaluate and read the catalog) or "none"').optional(),
+  OIDC_ISSUER: providerAddress.optional(),
+  OIDC_AUDIENCE: z.string().min(1).max(500).optional(),
+  OIDC_JWKS_URI: providerAddress.optional(),
 }).refine(({ CATALOG_RELEASE, RELEASE_PUBLIC_KEYS }) => RELEASE_PUBLIC_KEYS === undefined || CATALOG_RELEASE !== 'working', {
   path: ['CATALOG_RELEASE'],
   message: 'must be "latest" or a release where RELEASE_PUBLIC_KEYS demands signatures: the working catalog is not signed',
@@ -46,21 +55,55 @@ export interface Config {
   readonly webhookTargets: 'public' | 'publicAndLoopback'
   /** The address under which callers reach the service; problem types point there. */
   readonly publicUrl: string
+  /** Whether only this machine can reach the service. */
+  readonly loopback: boolean
+  readonly anonymous: AnonymousAccess
+  /** Whose access tokens are taken beside the service's own. */
+  readonly identityProvider: { readonly issuer: string; readonly audience: string; readonly jwksUri: string | undefined } | undefined
 }
 
+type Environment = Readonly<Record<string, string | undefined>>
+
 /** Reads the configuration from the environment. Every wrong setting is named at once. */
-export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
+export function readConfig(environment: Environment): Config {
   const parsed = schema.safeParse(environment)
-  if (!parsed.success) {
-    const wrong = parsed.error.issues.map(({ path, message }) => `  ${path.join('.')}: ${message}`)
-    throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
-  }
-  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY, WEBHOOK_KEY, WEBHOOK_TARGETS, PUBLIC_URL } = parsed.data
+  const wrong = [...(parsed.error?.issues ?? []).map(({ path, message }) => `  ${path.join('.')}: ${message}`), ...halves(environment)]
+  if (!parsed.success || wrong.length > 0) throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
+  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY, WEBHOOK_KEY, WEBHOOK_TARGETS, PUBLIC_URL, ANONYMOUS, OIDC_ISSUER, OIDC_AUDIENCE, OIDC_JWKS_URI } = parsed.data
+  const loopback = isLoopback(HOST)
   return {
     host: HOST, port: PORT, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
     dataDir: DATA_DIR, databaseUrl: DATABASE_URL,
     graphqlDocuments: GRAPHQL_DOCUMENTS, graphqlDocumentsOnly: GRAPHQL_DOCUMENTS_ONLY === 'true',
     webhookKey: WEBHOOK_KEY === undefined ? undefined : Buffer.from(WEBHOOK_KEY, WEBHOOK_KEY.length === 64 ? 'hex' : 'base64'), webhookTargets: WEBHOOK_TARGETS,
     publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, ''),
+    loopback, anonymous: ANONYMOUS ?? (loopback ? 'evaluate' : 'none'),
+    identityProvider: OIDC_ISSUER !== undefined && OIDC_AUDIENCE !== undefined ? { issuer: OIDC_ISSUER, audience: OIDC_AUDIENCE, jwksUri: OIDC_JWKS_URI } : undefined,
   }
+}
+
+/** Settings of an identity provider that are of no use one without the other. */
+function halves({ OIDC_ISSUER, OIDC_AUDIENCE, OIDC_JWKS_URI }: Environment): readonly string[] {
+  const lacksIssuer = OIDC_ISSUER === undefined && (OIDC_AUDIENCE ?? OIDC_JWKS_URI) !== undefined
+  const lacksAudience = OIDC_AUDIENCE === undefined && (OIDC_ISSUER ?? OIDC_JWKS_URI) !== undefined
+  return [
+    ...(lacksIssuer ? ['  OIDC_ISSUER: must be given too: it says whose access tokens are taken'] : []),
+    ...(lacksAudience ? ['  OIDC_AUDIENCE: must be given too: a token that was made for another service is not taken here'] : []),
+  ]
+}
+
+const thisMachine = new BlockList()
+thisMachine.addSubnet('127.0.0.0', 8, 'ipv4')
+thisMachine.addAddress('::1', 'ipv6')
+
+function isLoopback(host: string): boolean {
+  if (host.toLowerCase() === 'localhost') return true
+  const version = isIP(host)
+  return version !== 0 && thisMachine.check(host, version === 6 ? 'ipv6' : 'ipv4')
+}
+
+function isFetchedSafely(address: string): boolean {
+  if (!URL.canParse(address)) return false
+  const { protocol, hostname } = new URL(address)
+  return protocol === 'https:' || (protocol === 'http:' && isLoopback(hostname.replace(/^\[|\]$/g, '')))
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { readConfig } from '../src/config.ts'
 
 test('with nothing set, the service is for this machine alone', () => {
-  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, webhookTargets: 'public', publicUrl: 'http://127.0.0.1:8080' })
+  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, webhookTargets: 'public', publicUrl: 'http://127.0.0.1:8080', loopback: true, anonymous: 'evaluate' })
 })
 
 test('every setting is taken', () => {
@@ -10,11 +10,13 @@ test('every setting is taken', () => {
     HOST: '0.0.0.0', PORT: '80', LOG_LEVEL: 'warn', CATALOG_DIR: '/catalog', CATALOG_RELEASE: 'latest', RELEASE_PUBLIC_KEYS: '/keys',
     DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', GRAPHQL_DOCUMENTS: '/queries', GRAPHQL_DOCUMENTS_ONLY: 'true', PUBLIC_URL: 'https://openings.example/wythe/',
     WEBHOOK_KEY: 'AAECAwQFBgcICQoLDA0ODxAREhMUFRYXGBkaGxwdHh8=', WEBHOOK_TARGETS: 'publicAndLoopback', PATH: '/bin',
+    ANONYMOUS: 'evaluate', OIDC_ISSUER: 'https://login.example/realm/', OIDC_AUDIENCE: 'wythe', OIDC_JWKS_URI: 'https://keys.example/jwks',
   }
   expect(readConfig(environment)).toEqual({
     host: '0.0.0.0', port: 80, logLevel: 'warn', catalogDir: '/catalog', catalogRelease: 'latest', releasePublicKeys: '/keys',
     dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', graphqlDocuments: '/queries', graphqlDocumentsOnly: true, publicUrl: 'https://openings.example/wythe',
     webhookKey: Buffer.from(Array.from({ length: 32 }, (_, index) => index)), webhookTargets: 'publicAndLoopback',
+    loopback: false, anonymous: 'evaluate', identityProvider: { issuer: 'https://login.example/realm/', audience: 'wythe', jwksUri: 'https://keys.example/jwks' },
   })
 })
 
@@ -30,7 +32,38 @@ describe('the address that callers are told', () => {
   })
 })
 
+describe('who may ask without a token', () => {
+  test.each([
+    ['127.0.0.1', true], ['127.8.0.1', true], ['::1', true], ['0:0:0:0:0:0:0:1', true], ['::ffff:127.0.0.1', true], ['localhost', true], ['LOCALHOST', true],
+    ['0.0.0.0', false], ['::', false], ['::ffff:10.0.0.1', false], ['10.0.0.1', false], ['192.168.1.4', false], ['127.0.0.1.example', false], ['localhost.example', false], ['openings.example', false], ['0', false],
+  ])('at %s anyone may evaluate: %s', (HOST, open) => {
+    expect(readConfig({ HOST })).toMatchObject({ loopback: open, anonymous: open ? 'evaluate' : 'none' })
+    expect(readConfig({ HOST, ANONYMOUS: 'none' }).anonymous).toBe('none')
+    expect(readConfig({ HOST, ANONYMOUS: 'evaluate' }).anonymous).toBe('evaluate')
+  })
+})
+
+describe('an identity provider', () => {
+  const provider = { OIDC_ISSUER: 'https://login.example', OIDC_AUDIENCE: 'wythe' }
+
+  test('is named by issuer and audience, the issuer letter for letter', () => {
+    expect(readConfig(provider).identityProvider).toEqual({ issuer: 'https://login.example', audience: 'wythe' })
+    expect(readConfig({ ...provider, OIDC_ISSUER: 'http://127.0.0.1:9000/a/' }).identityProvider?.issuer).toBe('http://127.0.0.1:9000/a/')
+  })
+
+  test.each([
+    [{ OIDC_ISSUER: 'https://login.example' }, ['OIDC_AUDIENCE']],
+    [{ OIDC_AUDIENCE: 'wythe' }, ['OIDC_ISSUER']],
+    [{ OIDC_JWKS_URI: 'https://keys.example' }, ['OIDC_ISSUER', 'OIDC_AUDIENCE']],
+    [{ PORT: 'x', OIDC_AUDIENCE: 'wythe' }, ['PORT', 'OIDC_ISSUER']],
+  ])('is refused by half, with all else that is wrong: %j', (environment, names) => {
+    expect(() => readConfig(environment)).toThrow(new RegExp(`cannot be used:${names.map((name) => `\\n {2}${name}: .+`).join('')}$`))
+  })
+})
+
 describe('what cannot be used is refused by name', () => {
+  const oidc = { OIDC_ISSUER: 'https://login.example', OIDC_AUDIENCE: 'wythe' }
+
   test.each([
     ['PORT', ['', ' ', 'http', '-1', '65536', '99999', '80.5', '1e3', '0x50', '8080 ']],
     ['LOG_LEVEL', ['', 'loud', 'INFO']],
@@ -44,9 +77,13 @@ describe('what cannot be used is refused by name', () => {
     ['GRAPHQL_DOCUMENTS_ONLY', ['', 'yes', 'true']],
     ['WEBHOOK_KEY', ['', 'secret', 'AAECAwQFBgcICQoLDA0ODw==', 'g'.repeat(64)]],
     ['WEBHOOK_TARGETS', ['', 'all', 'loopback']],
+    ['ANONYMOUS', ['', 'all', 'true', 'None']],
+    ['OIDC_ISSUER', ['', 'login.example', 'http://login.example', 'http://127.0.0.1.example', 'ftp://login.example']],
+    ['OIDC_AUDIENCE', ['']],
+    ['OIDC_JWKS_URI', ['http://keys.example', 'file:///keys.json']],
     ['PUBLIC_URL', ['', 'openings.example', 'ftp://openings.example', 'javascript:alert(1)', '/wythe']],
   ])('%s: %j', (name, values) => {
-    for (const value of values) expect(() => readConfig({ [name]: value }), JSON.stringify(value)).toThrow(new RegExp(`cannot be used:\\n {2}${name}: .+`))
+    for (const value of values) expect(() => readConfig({ ...(name.startsWith('OIDC_') ? oidc : {}), [name]: value }), JSON.stringify(value)).toThrow(new RegExp(`cannot be used:\\n {2}${name}: .+`))
   })
 
   test('the working catalog, which nobody has signed, where signatures are demanded', () => {

@@ -31,6 +31,7 @@ export const problemTypes = {
   unsupportedMediaType: { status: 415, title: 'The media type is not supported', mend: 'Send application/json.' },
   tooLarge: { status: 413, title: 'The request is too large', mend: 'Send less at a time: one opening, or a part of a sheet.' },
   unavailable: { status: 503, title: 'The service is busy or stopping', mend: 'Try again after a moment.' },
+  identityProviderSilent: { status: 503, title: 'The access token cannot be checked now', mend: 'The keys of the identity provider cannot be had. Try again after a moment; the token may be good.' },
   internal: { status: 500, title: 'The service failed', mend: 'The failure is logged under the id in "instance". It was not taken for a pass.' },
 } as const satisfies Record<string, ProblemType>
 

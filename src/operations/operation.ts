@@ -45,6 +45,8 @@ export interface Failure {
   readonly ok: false
   readonly code: FailureCode
   readonly problems: readonly Problem[]
+  /** The word of the scope that would have done, where one was lacking. */
+  readonly scope?: string
 }
 
 export type Answer<T> = { readonly ok: true; readonly value: T } | Failure

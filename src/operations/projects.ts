@@ -5,7 +5,7 @@ import { entryId } from '../record/entry.ts'
 import type { Project } from '../store/journal.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 import { pageOf, paging } from './page.ts'
-import { refuseUnless } from './permission.ts'
+import { recordable, refuseUnless, refuseUnlessAdmitted, refuseUnlessRecords } from './permission.ts'
 import { resolvePlace } from './place.ts'
 import { projectEvent } from './events.ts'
 
@@ -32,7 +32,7 @@ export const projectId = text.max(100).meta({ description: 'The id of the projec
 export const createProject = defineRecordOperation({
   name: 'createProject',
   summary: 'Open the record of a building',
-  description: 'A building whose openings are recorded, with the place and date that its permit fixes. The id is the client\'s; the same project sent twice is one.',
+  description: 'A building whose openings are recorded, with the place and date that its permit fixes. The id is the client\'s; the same project sent twice is one. Needs the scope "record" for all projects.',
   input: z.strictObject({ id: entryId, ...said }).meta({ id: 'ProjectRequest' }),
   output: projectView,
   answer: async (deps, { id, ...rest }) => {
@@ -62,13 +62,13 @@ export const readProject = defineRecordOperation({
 export const listProjects = defineRecordOperation({
   name: 'listProjects',
   summary: 'List projects',
-  description: 'Every building whose openings are recorded.',
+  description: 'Every building whose openings are recorded, among those that the token may record in.',
   input: z.strictObject(paging),
   output: pageOf(projectView, 'ProjectPage'),
   answer: async ({ records, caller }, { first, after }) => {
-    const refused = refuseUnless(caller, 'record')
+    const refused = refuseUnlessAdmitted(caller, 'record')
     if (refused) return refused
-    const { items, next } = await records.listProjects(null, after ?? null, first ?? 50)
+    const { items, next } = await records.listProjects(recordable(caller), after ?? null, first ?? 50)
     return { ok: true, value: { items: items.map(viewOf), nextCursor: next } }
   },
 })
@@ -80,7 +80,8 @@ export const changeProject = defineRecordOperation({
   input: z.strictObject({ project: projectId, version: text.max(100).nullish().meta({ description: 'The version that the change is based on; over REST the If-Match header.' }), ...said }).meta({ id: 'ProjectChange' }),
   output: projectView,
   answer: async (deps, { project: id, version, ...rest }) => {
-    const refused = refuseUnless(deps.caller, 'record') ?? placeProblem(deps, rest)
+    const found = await projectFor(deps, id)
+    const refused = found.ok ? placeProblem(deps, rest) : found
     if (refused) return refused
     if (!version) return failure('versionMissing', [{ code: 'versionMissing', pointer: '', detail: 'Name the version that the change is based on.' }])
     const at = deps.now().toISOString()
@@ -91,9 +92,9 @@ export const changeProject = defineRecordOperation({
   },
 })
 
-/** A project for a caller who may record. */
+/** A project for a caller who may record in it. */
 export async function projectFor({ records, caller }: RecordDependencies, id: string): Promise<Answer<Project>> {
-  const refused = refuseUnless(caller, 'record')
+  const refused = refuseUnlessRecords(caller, id)
   if (refused) return refused
   const project = await records.readProject(id)
   return project ? { ok: true, value: project } : notFound('project', id)

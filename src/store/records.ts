@@ -30,6 +30,8 @@ export interface KeptEvaluation {
   readonly id: string
   /** The jurisdiction at which it was resolved; null for the published text alone. */
   readonly jurisdiction: string | null
+  /** The project in whose record it was kept, which decides who may read it; null for whoever may read all records. */
+  readonly project: string | null
   readonly evaluatedAt: string
   readonly release: string
   readonly catalogDigest: string
@@ -43,8 +45,8 @@ export interface KeptEvaluation {
   readonly answer: unknown
 }
 
-/** What a token may do. An amend scope covers the jurisdiction and everything within it. */
-export type Scope = { readonly kind: 'evaluate' } | { readonly kind: 'record' } | { readonly kind: 'amend'; readonly jurisdiction: string } | { readonly kind: 'administer' }
+/** What a token may do. A record scope without a project covers all projects; an amend scope covers the jurisdiction and everything within it. */
+export type Scope = { readonly kind: 'evaluate' } | { readonly kind: 'record'; readonly project?: string } | { readonly kind: 'amend'; readonly jurisdiction: string } | { readonly kind: 'administer' }
 
 /** A token as it is remembered: only the hash of its secret. */
 export interface Token {

@@ -13,8 +13,8 @@ const broken = await client({ deps: { ...deps, catalog: new Proxy({} as Catalog,
 
 const somewhere = '/v1/rules?jurisdiction=us-xa-101-2400000'
 
-/** `unavailable` takes a busy service, in stopping.test.ts; the others take records and a caller, and are asked for where those are tested. */
-type ElsewhereCode = 'unavailable' | 'idTaken' | 'unauthenticated' | 'forbidden' | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | 'webhookDisabled'
+/** `unavailable` takes a busy service, in stopping.test.ts, `identityProviderSilent` a provider, in identity-provider.test.ts; the others take records and a caller, and are asked for where those are tested. */
+type ElsewhereCode = 'unavailable' | 'identityProviderSilent' | 'idTaken' | 'unauthenticated' | 'forbidden' | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | 'webhookDisabled'
 
 /** A request that is answered with each code. A new code does not compile here until there is one. */
 const requests: Readonly<Record<Exclude<ProblemCode, ElsewhereCode>, () => PromiseLike<{ status: number; headers: unknown; body: unknown }>>> = {
@@ -56,7 +56,7 @@ describe('the table of problems', () => {
   })
 
   test('has a status of its own kind in every row: what the caller can mend is a 4xx', () => {
-    expect(Object.entries(problemTypes).filter(([, { status }]) => status >= 500).map(([code]) => code).toSorted()).toEqual(['catalogFault', 'internal', 'unavailable'])
+    expect(Object.entries(problemTypes).filter(([, { status }]) => status >= 500).map(([code]) => code).toSorted()).toEqual(['catalogFault', 'identityProviderSilent', 'internal', 'unavailable'])
     expect(Object.values(problemTypes).filter(({ status }) => status < 400)).toEqual([])
   })
 

@@ -1,4 +1,5 @@
 import { getNullableType, GraphQLError, GraphQLObjectType, GraphQLSchema, type GraphQLFieldConfig } from 'graphql'
+import { runFor } from '../../operations/access.ts'
 import { operations } from '../../operations/index.ts'
 import type { AnyOperation, RecordDependencies } from '../../operations/operation.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
@@ -94,7 +95,7 @@ function fieldOf(operation: AnyOperation, name: string, types: TypesFromSchemas)
     extensions: { complexity: costOfField(operation) },
     args: Object.fromEntries(members.map(([key, schema]) => [key, types.inputField(schema as never, name.charAt(0).toUpperCase() + name.slice(1), key)])),
     resolve: async (_, args, { deps }) => {
-      const answered = await operation.run(deps, asSent(operation.input, args))
+      const answered = await runFor(operation, deps, asSent(operation.input, args))
       if (answered.ok) return answered.value
       const code = codeOfFailure[answered.code]
       throw new GraphQLError(problemTypes[code].title, { extensions: { code, errors: answered.problems } })

@@ -16,21 +16,21 @@ export const amendments: FastifyPluginAsync = async (app) => {
   app.get<{ Params: { jurisdiction: string; instrument: string } }>('/amendments/:jurisdiction/:instrument', { schema: { ...routeSchema(readAmendment, tag, { elsewhere: ['amendment'] }), params: amendmentPath } }, (request, reply) =>
     answer(readAmendment, request, reply, { input: { amendment: `${request.params.jurisdiction}/${request.params.instrument}` } }),
   )
-  app.get('/amendment-drafts', { schema: routeSchema(listDrafts, tag, { guarded: true }) }, (request, reply) => answer(listDrafts, request, reply))
-  app.post('/amendment-drafts', { schema: routeSchema(createDraft, tag, { elsewhere: ['text', 'format'], body: media, status: 201, guarded: true }) }, (request, reply) =>
+  app.get('/amendment-drafts', { schema: routeSchema(listDrafts, tag) }, (request, reply) => answer(listDrafts, request, reply))
+  app.post('/amendment-drafts', { schema: routeSchema(createDraft, tag, { elsewhere: ['text', 'format'], body: media, status: 201 }) }, (request, reply) =>
     answer(createDraft, request, reply, { input: { ...textOf(request), ...validateOnlyOf(request) }, status: isDry(request) ? 200 : 201, headers: etagOf }),
   )
-  app.get('/amendment-drafts/:draft', { schema: routeSchema(readDraft, tag, { path: ['draft'], guarded: true }) }, (request, reply) => answer(readDraft, request, reply, { headers: etagOf }))
-  app.put('/amendment-drafts/:draft', { schema: routeSchema(changeDraft, tag, { path: ['draft'], elsewhere: ['version', 'text', 'format'], body: media, guarded: true }) }, (request, reply) =>
+  app.get('/amendment-drafts/:draft', { schema: routeSchema(readDraft, tag, { path: ['draft'] }) }, (request, reply) => answer(readDraft, request, reply, { headers: etagOf }))
+  app.put('/amendment-drafts/:draft', { schema: routeSchema(changeDraft, tag, { path: ['draft'], elsewhere: ['version', 'text', 'format'], body: media }) }, (request, reply) =>
     answer(changeDraft, request, reply, { input: { ...textOf(request), ...versionOf(request), ...(request.params as object) }, headers: etagOf }),
   )
-  app.delete('/amendment-drafts/:draft', { schema: routeSchema(deleteDraft, tag, { path: ['draft'], elsewhere: ['version'], guarded: true }) }, (request, reply) =>
+  app.delete('/amendment-drafts/:draft', { schema: routeSchema(deleteDraft, tag, { path: ['draft'], elsewhere: ['version'] }) }, (request, reply) =>
     answer(deleteDraft, request, reply, { input: { ...versionOf(request), ...(request.params as object) } }),
   )
-  app.post('/amendment-drafts/:draft/preview', { schema: routeSchema(previewDraft, tag, { path: ['draft'], guarded: true }) }, (request, reply) =>
+  app.post('/amendment-drafts/:draft/preview', { schema: routeSchema(previewDraft, tag, { path: ['draft'] }) }, (request, reply) =>
     answer(previewDraft, request, reply, { input: { ...(request.query as object), ...(request.params as object) } }),
   )
-  app.post('/amendment-drafts/:draft/adopt', { schema: routeSchema(adoptDraft, tag, { path: ['draft'], elsewhere: ['version'], status: 201, guarded: true }) }, (request, reply) =>
+  app.post('/amendment-drafts/:draft/adopt', { schema: routeSchema(adoptDraft, tag, { path: ['draft'], elsewhere: ['version'], status: 201 }) }, (request, reply) =>
     answer(adoptDraft, request, reply, { input: { ...versionOf(request), ...(request.params as object) }, status: 201 }),
   )
 }

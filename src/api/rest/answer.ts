@@ -1,7 +1,9 @@
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import type { Problem } from '../../opening/problem.ts'
-import type { AnyOperation } from '../../operations/operation.ts'
+import { runFor } from '../../operations/access.ts'
+import type { AnyOperation, Failure } from '../../operations/operation.ts'
 import { depsOf } from '../caller.ts'
+import { challenge } from '../challenge.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
 import { sendProblem } from '../send-problem.ts'
 
@@ -27,14 +29,19 @@ export interface Exchange {
 export async function answer(operation: AnyOperation, request: FastifyRequest, reply: FastifyReply, exchange: Exchange = {}): Promise<FastifyReply> {
   const twice = request.method === 'GET' ? saidTwice(request) : []
   if (twice.length > 0) return sendProblem(request, reply, 'invalidInput', twice)
-  const answered = await operation.run(depsOf(request), exchange.input ?? inputOf(request))
+  const answered = await runFor(operation, depsOf(request), exchange.input ?? inputOf(request))
   if (answered.ok) {
     const { type, body } = exchange.content?.(answered.value) ?? { type: 'application/json; charset=utf-8', body: answered.value }
     return reply.code(exchange.status ?? 200).headers(exchange.headers?.(answered.value) ?? {}).type(type).send(body)
   }
   const code = codeOfFailure[answered.code]
   if (problemTypes[code].status >= 500) request.log.error({ code, problems: answered.problems }, 'operation failed')
-  return sendProblem(request, reply, code, answered.problems)
+  return sendProblem(request, reply.headers(challengeOf(answered)), code, answered.problems)
+}
+
+function challengeOf({ code, scope }: Failure): Readonly<Record<string, string>> {
+  if (code === 'unauthenticated') return challenge()
+  return code === 'forbidden' ? challenge({ error: 'insufficient_scope', scope }) : {}
 }
 
 function inputOf({ method, body, query, params }: FastifyRequest): unknown {

@@ -6,6 +6,13 @@ const cautions =
 
 const otherDoor = 'The same operations are answered over GraphQL at `/graphql`, from the same rules and with the same words.'
 
+const scopes = `A token of the service itself, or a JWT access token of the identity provider that it was told of, with these words in \`scope\`:
+
+- \`wythe:evaluate\`: reads the catalog and evaluates. Every other scope takes this in, and a service may let anyone do it.
+- \`wythe:record\`: opens projects, records in all of them, keeps and reads evaluations. \`wythe:record:<project>\`: in that project alone; any other is answered as if it were not there.
+- \`wythe:amend:<jurisdiction>\`: drafts and adopts amendments of the jurisdiction and of all within it.
+- \`wythe:administer\`: makes and revokes tokens.`
+
 type TransformObject = NonNullable<FastifyDynamicSwaggerOptions['transformObject']>
 
 /** What the OpenAPI document says beside the routes. Routes without a tag are not part of it. */
@@ -20,7 +27,7 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
         license: { name: 'Apache-2.0', identifier: 'Apache-2.0' },
       },
       servers: [{ url: publicUrl }],
-      components: { securitySchemes: { token: { type: 'http', scheme: 'bearer', description: 'A token with the scope that the operation needs.' } } },
+      components: { securitySchemes: { token: { type: 'http', scheme: 'bearer', description: scopes } } },
       tags: [
         { name: 'Evaluations', description: 'Findings and quantities for an opening.' },
         { name: 'Rules', description: 'What is required, by which edition, on what evidence.' },

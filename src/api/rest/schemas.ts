@@ -1,5 +1,7 @@
 import { z } from 'zod'
+import { accessOf } from '../../operations/access.ts'
 import type { AnyOperation } from '../../operations/operation.ts'
+import { wordOf } from '../../operations/scope-word.ts'
 import { problemDocument } from '../problem-document.ts'
 
 type JsonSchema = Record<string, unknown>
@@ -23,12 +25,10 @@ interface Placement {
   readonly status?: number
   /** Media types with their schemas, of an answer that is a file. */
   readonly content?: Readonly<Record<string, { readonly schema: JsonSchema }>>
-  /** Whether it needs a token. */
-  readonly guarded?: boolean
 }
 
 /** The documentation of a route, taken from the operation behind it. */
-export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, content, guarded = false }: Placement = {}) {
+export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, content }: Placement = {}) {
   const members = Object.entries(operation.input.shape)
   const inPath = members.filter(([name]) => path.includes(name))
   const inQuery = body === 'input' ? [] : members.filter(([name]) => !path.includes(name) && !elsewhere.includes(name))
@@ -42,13 +42,20 @@ export function routeSchema(operation: AnyOperation, tag: string, { path = [], e
     ...(inQuery.length > 0 ? { querystring: objectOf(inQuery) } : {}),
     ...(elsewhere.includes('version') ? { headers: ifMatch } : {}),
     ...(body === undefined ? {} : { body: bodySchema(operation, body) }),
-    ...(guarded ? { security: [{ token: [] }] } : {}),
+    security: securityOf(operation),
     response: {
       [status]: answered,
       '4XX': { description: 'What is wrong, where, and how to mend it.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
       '5XX': { description: 'The service failed, or is too busy. Nothing was decided.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
     },
   }
+}
+
+/** The word of the scope; a list with an empty alternative is for anyone, where the service lets anyone evaluate. */
+function securityOf(operation: AnyOperation): readonly Record<string, readonly string[]>[] {
+  const access = accessOf(operation)
+  const token = { token: [wordOf(access === 'recordAll' ? 'record' : access)] }
+  return access === 'evaluate' ? [{}, token] : [token]
 }
 
 const ifMatch = { type: 'object', properties: { 'if-match': { type: 'string', description: 'The ETag of the draft that the change is based on.' } } }

@@ -65,6 +65,7 @@ export interface AdoptionRow {
 export interface EvaluationRow {
   id: string
   jurisdiction: string | null
+  project: string | null
   evaluatedAt: string
   release: string
   catalogDigest: string
