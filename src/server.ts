@@ -8,7 +8,7 @@ import { CatalogRefused, openService, type Service } from './service.ts'
 const config = configured()
 const logger = pino({ level: config.logLevel })
 const service = await opened()
-const app = await buildApp({ deps: service.deps, publicUrl: config.publicUrl, explorerDir: resolve('dist/explorer'), logger: { level: config.logLevel } })
+const app = await buildApp({ deps: service.deps, publicUrl: config.publicUrl, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), logger: { level: config.logLevel } })
 closeWithGrace({ delay: 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')
   await app.close()

@@ -23,6 +23,7 @@ const created = z.strictObject({ token: view, secret: text.meta({ description: '
 
 export const createToken = defineRecordOperation({
   name: 'createToken',
+  makes: true,
   summary: 'Make a token',
   description: 'Makes a token with some scopes. Its secret is shown once.',
   input: z.strictObject({ title: text.min(1).max(120), ...scopes, expiresAt: instant.nullish() }).meta({ id: 'TokenRequest' }),

@@ -1,5 +1,6 @@
 import type { Amendment } from '../catalog/amendment.ts'
 import type { Journal } from './journal.ts'
+import type { KeptAnswers } from './kept-answers.ts'
 
 /** A draft of an amendment: may be wrong in any way, may be changed and thrown away. Nobody is bound by it. */
 export interface Draft {
@@ -66,7 +67,7 @@ export interface Page<T> {
 }
 
 /** What the service remembers. One interface over SQLite and PostgreSQL; both run the same contract suite. */
-export interface Records extends Journal {
+export interface Records extends Journal, KeptAnswers {
   createDraft(draft: Draft): Promise<void>
   readDraft(id: string): Promise<Draft | undefined>
   listDrafts(jurisdictions: readonly string[] | null, after: string | null, first: number): Promise<Page<Draft>>

@@ -1,9 +1,12 @@
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import type { Problem } from '../../opening/problem.ts'
-import type { AnyOperation } from '../../operations/operation.ts'
+import { unitsOf, type AnyOperation } from '../../operations/operation.ts'
 import { depsOf } from '../caller.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
+import { charge, refuseOverQuota } from '../quota.ts'
 import { sendProblem } from '../send-problem.ts'
+import { linkNext, sayDeprecated } from './links.ts'
+import { answerOfBefore } from './once.ts'
 
 /** A file that goes out as it is. */
 export interface Content {
@@ -27,8 +30,15 @@ export interface Exchange {
 export async function answer(operation: AnyOperation, request: FastifyRequest, reply: FastifyReply, exchange: Exchange = {}): Promise<FastifyReply> {
   const twice = request.method === 'GET' ? saidTwice(request) : []
   if (twice.length > 0) return sendProblem(request, reply, 'invalidInput', twice)
-  const answered = await operation.run(depsOf(request), exchange.input ?? inputOf(request))
+  const input = exchange.input ?? inputOf(request)
+  const units = unitsOf(operation, input)
+  sayDeprecated(operation, reply)
+  if (!(await charge(request, reply, units))) return refuseOverQuota(request, reply, units)
+  const before = operation.makes ? await answerOfBefore(request, reply) : undefined
+  if (before) return before()
+  const answered = await operation.run(depsOf(request), input)
   if (answered.ok) {
+    linkNext(request, reply, answered.value)
     const { type, body } = exchange.content?.(answered.value) ?? { type: 'application/json; charset=utf-8', body: answered.value }
     return reply.code(exchange.status ?? 200).headers(exchange.headers?.(answered.value) ?? {}).type(type).send(body)
   }

@@ -21,6 +21,7 @@ const ready = {
 export const health: FastifyPluginAsync = async (app) => {
   let stopping = false
   app.addHook('preClose', async () => { stopping = true })
+  app.addHook('onRequest', async (_, reply) => { reply.header('cache-control', 'no-store') })
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   app.get('/livez', { schema: live, config: { pressureHandler: () => undefined } }, () => ({ status: 'live' }))
   app.get('/readyz', { schema: ready }, async (_, reply) =>

@@ -3,6 +3,7 @@ import { createRecords } from './migrations/001-records.ts'
 import { keepAdoptions } from './migrations/002-adoptions-stay.ts'
 import { createJournal } from './migrations/003-journal.ts'
 import { addJudged } from './migrations/004-judged.ts'
+import { keepAnswers } from './migrations/006-kept-answers.ts'
 
 /** In order. One that was ever published is never edited; a change of mind is the next one. */
 const migrations: ReadonlyMap<string, (trx: Trx, flavor: Flavor) => Promise<void>> = new Map([
@@ -10,6 +11,7 @@ const migrations: ReadonlyMap<string, (trx: Trx, flavor: Flavor) => Promise<void
   ['002-adoptions-stay', keepAdoptions],
   ['003-journal', createJournal],
   ['004-judged', addJudged],
+  ['006-kept-answers', keepAnswers],
 ])
 
 /** Brings a database up to what this program expects: everything or nothing, and once, however many processes start together. */

@@ -6,7 +6,15 @@ export interface Schema {
   tokens: TokenRow
   projects: ProjectRow
   entries: EntryRow
+  keptAnswers: KeptAnswerRow
   appliedMigrations: { name: string; appliedAt: string }
+}
+
+export interface KeptAnswerRow {
+  id: string
+  fingerprint: string
+  startedAt: string
+  sealed: string | null
 }
 
 export interface ProjectRow {
