@@ -6,7 +6,7 @@ import { refuseUnless } from './permission.ts'
 import { defineRecordOperation, failure, notFound } from './operation.ts'
 
 const text = z.string()
-const instant = z.iso.datetime('must be a time like "2027-01-01T00:00:00Z"')
+const instant = z.iso.datetime('must be a time like "2027-01-01T00:00:00Z"').max(40)
 
 const scopes = {
   evaluate: z.boolean().nullish(),

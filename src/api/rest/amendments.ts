@@ -39,7 +39,7 @@ export const amendments: FastifyPluginAsync = async (app) => {
 const amendmentPath = {
   type: 'object',
   required: ['jurisdiction', 'instrument'],
-  properties: { jurisdiction: { type: 'string', description: 'The part of the id before the slash.' }, instrument: { type: 'string', description: 'The part after it.' } },
+  properties: { jurisdiction: { type: 'string', maxLength: 100, description: 'The part of the id before the slash.' }, instrument: { type: 'string', maxLength: 200, description: 'The part after it.' } },
 }
 
 function textOf({ body, headers }: FastifyRequest) {

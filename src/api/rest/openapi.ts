@@ -1,4 +1,5 @@
 import type { FastifyDynamicSwaggerOptions } from '@fastify/swagger'
+import { withConventions } from './conventions.ts'
 import { evaluationExample } from './examples.ts'
 
 const cautions =
@@ -42,7 +43,7 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
   }
 }
 
-/** A route can give no example beside a named schema, so it is put into the finished document. */
+/** A route can give no example beside a named schema, so it is put into the finished document, with what all routes have in common. */
 const withExample: TransformObject = (document) => {
   if (!('openapiObject' in document)) return document.swaggerObject
   const { openapiObject } = document
@@ -50,5 +51,6 @@ const withExample: TransformObject = (document) => {
   const json = body && 'content' in body ? body.content['application/json'] : undefined
   if (json === undefined) throw new Error('the route of the example is not in the document')
   json.example = evaluationExample
+  withConventions(openapiObject as Parameters<typeof withConventions>[0])
   return openapiObject
 }
