@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { readConfig } from '../src/config.ts'
 
 test('with nothing set, the service is for this machine alone', () => {
-  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', publicUrl: 'http://127.0.0.1:8080' })
+  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', trustedProxies: [], publicUrl: 'http://127.0.0.1:8080' })
 })
 
 test('every setting is taken', () => {

@@ -132,7 +132,7 @@ describe('what the document says holds', () => {
     for (const { path, operation } of operations.filter((one) => operationNames.some((name) => name === one.operation.operationId))) {
       const parameters = (operation.parameters ?? []) as OpenAPIV3_1.ParameterObject[]
       const address = parameters.reduce((filled, { name, example: value }) => filled.replace(`{${name}}`, String(value)), path)
-      if (path.includes('{') && operation.security === undefined) await service.http.get(address).expect(200)
+      if (path.includes('{') && (operation.security ?? []).some((scheme) => Object.keys(scheme).length === 0)) await service.http.get(address).expect(200)
     }
   })
 

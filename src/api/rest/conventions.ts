@@ -1,14 +1,21 @@
 import { problemDocument } from '../problem-document.ts'
 import { referenceTo } from './schemas.ts'
 
+interface Operation {
+  readonly parameters?: readonly { readonly in: string; readonly name: string }[]
+  readonly requestBody?: { readonly content?: Readonly<Record<string, { readonly schema?: { readonly $ref?: string } }>> }
+  readonly responses?: Responses
+}
+
+interface Body { properties?: Record<string, unknown>; required?: readonly string[] }
 interface Described { description?: string; headers?: object }
 type Responses = Record<string, Described | { readonly $ref: string }>
 
 /** As much of an OpenAPI document as is added to. */
 interface Document {
-  components?: object
+  components?: { readonly schemas?: Readonly<Record<string, Body>>; readonly [more: string]: unknown }
   servers?: object[]
-  paths?: Readonly<Record<string, Readonly<Record<string, { readonly responses?: Responses }>>>>
+  paths?: Readonly<Record<string, Readonly<Record<string, Operation>>>>
 }
 
 const text = (description: string, example: string, maxLength = 1_000) => ({ description, schema: { type: 'string', maxLength }, example })
@@ -41,9 +48,20 @@ export function withConventions(document: Document): void {
   document.servers = (document.servers ?? []).map((server) => ({ ...server, 'x-internal': false }))
   for (const [path, methods] of Object.entries(document.paths ?? {})) {
     for (const [method, operation] of Object.entries(methods)) {
+      leaveOutOfBody(operation, document)
       if (operation.responses && path.startsWith('/v1/')) describe(operation.responses, method)
     }
   }
+}
+
+/** What stands in the address or in a header is not said again in the body, although the operation takes all of it as one. */
+function leaveOutOfBody({ parameters = [], requestBody }: Operation, { components }: Document): void {
+  const elsewhere = parameters.flatMap(({ in: place, name }) => (place === 'path' ? [name] : name === 'if-match' ? ['version'] : []))
+  const name = requestBody?.content?.['application/json']?.schema?.$ref?.split('/').at(-1)
+  const body = name === undefined ? undefined : components?.schemas?.[name]
+  if (!body?.properties || elsewhere.length === 0) return
+  body.properties = Object.fromEntries(Object.entries(body.properties).filter(([member]) => !elsewhere.includes(member)))
+  if (body.required) body.required = body.required.filter((member) => !elsewhere.includes(member))
 }
 
 function describe(responses: Responses, method: string): void {
