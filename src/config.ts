@@ -4,6 +4,8 @@ const portAdvice = 'must be a whole number from 0 to 65535'
 
 const wholeNumber = z.string().regex(/^\d{1,7}$/, 'must be a whole number').transform(Number)
 
+const address = z.union([z.ipv4(), z.ipv6(), z.cidrv4(), z.cidrv6()])
+
 /** What a caller may ask for in a window, where callers come from outside. */
 const usualUnits = 3_000
 
@@ -18,7 +20,7 @@ const schema = z.object({
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/, error: 'must be a postgres:// address' }).optional(),
   RATE_LIMIT_UNITS: wholeNumber.optional(),
   RATE_LIMIT_WINDOW: wholeNumber.pipe(z.int().min(1, 'must be at least 1 second').max(86_400, 'must be at most a day: 86400')).default(60),
-  TRUSTED_PROXIES: z.string().transform((list) => list.split(',').map((one) => one.trim()).filter((one) => one !== '')).pipe(z.array(z.union([z.ipv4(), z.ipv6(), z.cidrv4(), z.cidrv6()], 'must be addresses or networks like "10.0.0.0/8", with commas between'))).default([]),
+  TRUSTED_PROXIES: z.string().transform((list) => list.split(',').map((one) => one.trim()).filter((one) => one !== '')).refine((list) => list.every((one) => address.safeParse(one).success), 'must be addresses or networks like "10.0.0.0/8", with commas between').default([]),
   PUBLIC_URL: z.url({ protocol: /^https?$/, error: 'must be an http or https address' }).optional(),
 }).refine(({ CATALOG_RELEASE, RELEASE_PUBLIC_KEYS }) => RELEASE_PUBLIC_KEYS === undefined || CATALOG_RELEASE !== 'working', {
   path: ['CATALOG_RELEASE'],

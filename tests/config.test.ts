@@ -9,11 +9,20 @@ test('every setting is taken', () => {
   const environment = {
     HOST: '0.0.0.0', PORT: '80', LOG_LEVEL: 'warn', CATALOG_DIR: '/catalog', CATALOG_RELEASE: 'latest', RELEASE_PUBLIC_KEYS: '/keys',
     DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', PUBLIC_URL: 'https://openings.example/wythe/', PATH: '/bin',
+    RATE_LIMIT_UNITS: '900', RATE_LIMIT_WINDOW: '30', TRUSTED_PROXIES: '10.0.0.0/8, ::1',
   }
   expect(readConfig(environment)).toEqual({
     host: '0.0.0.0', port: 80, logLevel: 'warn', catalogDir: '/catalog', catalogRelease: 'latest', releasePublicKeys: '/keys',
     dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', publicUrl: 'https://openings.example/wythe',
+    quota: { units: 900, window: 30 }, trustedProxies: ['10.0.0.0/8', '::1'],
   })
+})
+
+test.each([
+  [{}, undefined], [{ HOST: 'localhost' }, undefined], [{ HOST: '::1' }, undefined], [{ HOST: '0.0.0.0' }, { units: 3_000, window: 60 }],
+  [{ HOST: '0.0.0.0', RATE_LIMIT_UNITS: '0' }, undefined], [{ RATE_LIMIT_UNITS: '10' }, { units: 10, window: 60 }],
+])('callers are counted where they come from outside, or where it is asked for: %j', (environment, quota) => {
+  expect(readConfig(environment).quota).toEqual(quota)
 })
 
 describe('the address that callers are told', () => {
@@ -38,6 +47,9 @@ describe('what cannot be used is refused by name', () => {
     ['RELEASE_PUBLIC_KEYS', ['']],
     ['DATA_DIR', ['']],
     ['DATABASE_URL', ['', 'db.example', 'mysql://db.example/wythe']],
+    ['RATE_LIMIT_UNITS', ['', '-1', '1.5', 'many']],
+    ['RATE_LIMIT_WINDOW', ['', '0', '86401']],
+    ['TRUSTED_PROXIES', ['everybody', '10.0.0.0/99', '10.0.0.1,x']],
     ['PUBLIC_URL', ['', 'openings.example', 'ftp://openings.example', 'javascript:alert(1)', '/wythe']],
   ])('%s: %j', (name, values) => {
     for (const value of values) expect(() => readConfig({ [name]: value }), JSON.stringify(value)).toThrow(new RegExp(`cannot be used:\\n {2}${name}: .+`))

@@ -3,6 +3,7 @@ import supertest from 'supertest'
 import { afterAll } from 'vitest'
 import type { z } from 'zod'
 import { problemDocument } from '../../src/api/problem-document.ts'
+import type { Quota } from '../../src/api/quota.ts'
 import { buildApp } from '../../src/app.ts'
 import { digestOfText } from '../../src/catalog/digest.ts'
 import { openActiveCatalog } from '../../src/store/open-active-catalog.ts'
@@ -12,7 +13,7 @@ import { realCatalog } from '../catalog/real-catalog.ts'
 import { clock, publicUrl } from './client.ts'
 
 /** A service with a store of its own, in which amendments can be adopted, and tokens with the scopes that are asked for. */
-export async function jurisdictionService() {
+export async function jurisdictionService(options: { readonly quota?: Quota; readonly trustedProxies?: readonly string[] } = {}) {
   const records = await openRecords({ dataDir: ':memory:' })
   const faults: unknown[] = []
   const opened = await openActiveCatalog({ base: await realCatalog(), folder: 'catalog', trusted: null, records, onFault: (fault) => faults.push(fault) })
@@ -20,7 +21,7 @@ export async function jurisdictionService() {
   let made = 0
   const next = () => `id-${String(++made).padStart(6, '0')}`
   const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate() }
-  const app = await buildApp({ deps, publicUrl, mostLag: 0 })
+  const app = await buildApp({ deps, publicUrl, mostLag: 0, ...options })
   await app.ready()
   afterAll(async () => {
     await app.close()

@@ -7,6 +7,7 @@ import { journalLosses, journalOf } from './crash/journal-account.ts'
 import { startPostgres, type PostgresServer } from './postgres-server.ts'
 import { adoptInTurn, adoption, draft, entry, project } from './samples.ts'
 import { keepsTheJournal } from './journal-contract.ts'
+import { keepsAnswers } from './kept-answers-contract.ts'
 import { isShared } from './shared.ts'
 
 const dataDir = '/not/used'
@@ -19,6 +20,8 @@ const freshPlace = async (): Promise<{ databaseUrl: string; dataDir: string }> =
 describe('PostgreSQL', () => keepsTheContract(freshPlace))
 
 describe('the journal in PostgreSQL', () => keepsTheJournal(freshPlace))
+
+describe('kept answers in PostgreSQL', () => keepsAnswers(freshPlace))
 
 describe('PostgreSQL among processes', () => isShared(freshPlace))
 
