@@ -40,8 +40,9 @@ export function keepQuota(quota: Quota): QuotaKeeper {
         // One request may be dearer than the whole quota: it takes all there is.
         return standing(await limiter.consume(caller, Math.min(units, quota.units)), true)
       } catch (refusal) {
-        if (refusal instanceof RateLimiterRes) return standing(refusal, false)
-        throw refusal
+        if (!(refusal instanceof RateLimiterRes)) throw refusal
+        // What is refused costs nothing, so that something cheaper may still be asked.
+        return standing(await limiter.reward(caller, Math.min(units, quota.units)), false)
       }
     },
   }
@@ -63,5 +64,5 @@ export function refuseOverQuota(request: FastifyRequest, reply: FastifyReply, un
 }
 
 export function overQuota({ server: { quotaKeeper } }: FastifyRequest, units: number): string {
-  return `This costs ${units} units, and fewer are left of ${quotaKeeper?.quota.units ?? 0} in ${quotaKeeper?.quota.window ?? 0} seconds. Retry-After tells when there are again.`
+  return `Asked for: ${units} of the ${quotaKeeper?.quota.units ?? 0} units in ${quotaKeeper?.quota.window ?? 0} seconds, of which fewer are left. Retry-After tells when there are all again.`
 }

@@ -23,8 +23,8 @@ function problemOf(answered: string) {
 
 describe('what is too large or no HTTP at all is a problem document too', () => {
   test('an address without an end', async () => {
-    const { body } = await http.get(`/v1/rules?topic=${'x'.repeat(8_200)}`).expect(414)
-    expect(problemDocument.parse(body)).toMatchObject({ code: 'addressTooLong' })
+    const response = await http.get(`/v1/rules?topic=${'x'.repeat(8_200)}`).expect(414)
+    expect(problemDocument.parse(response.body)).toMatchObject({ code: 'addressTooLong' })
   })
 
   test('a hundred headers and more', async () => {

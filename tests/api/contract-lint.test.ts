@@ -84,7 +84,7 @@ function schemasSent({ paths = {}, components = {} }: OpenAPIV3_1.Document): Rea
   const names = new Set<string>()
   const look = (node: unknown): void => {
     if (typeof node !== 'object' || node === null) return
-    const name = /^#\/components\/schemas\/(.+)$/.exec(String((node as { $ref?: unknown }).$ref ?? ''))?.[1]
+    const name = /^#\/components\/schemas\/(.+)$/.exec((node as { $ref?: string }).$ref ?? '')?.[1]
     if (name !== undefined && !names.has(name)) {
       names.add(name)
       look(components.schemas?.[name])

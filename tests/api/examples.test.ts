@@ -31,7 +31,7 @@ const proxy = createServer(await getHttpOperationsFromSpec(join(folder, 'openapi
   cors: false,
   components: { logger: silent },
   config: { isProxy: true, upstream, checkSecurity: true, validateRequest: true, validateResponse: true, errors: true, mock: { dynamic: false }, upstreamProxy: undefined },
-} as never)
+})
 const http = supertest(await proxy.listen(0, '127.0.0.1'))
 afterAll(async () => {
   await proxy.close()

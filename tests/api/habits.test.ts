@@ -32,6 +32,14 @@ describe('what was read before', () => {
     await http.head(path).set('if-none-match', etag).expect(304)
   })
 
+  test('a query over GraphQL by its address has one too; one that is posted is not kept', async () => {
+    const ask = () => http.get('/graphql').query({ query: '{ rule(rule: "lintel.bearing-length") { title } }' })
+    const first = await ask().expect(200).expect('cache-control', 'private, no-cache').expect('vary', 'Accept, Authorization')
+    await ask().set('if-none-match', first.headers['etag'] ?? '').expect(304)
+    const posted = await http.post('/graphql').send({ query: '{ __typename }' }).expect(200).expect('cache-control', 'no-store')
+    expect(posted.headers['etag']).toBeUndefined()
+  })
+
   test('two things that read differently have different ETags, and a refusal has none', async () => {
     const tags = await Promise.all(['/v1/facts?first=5', '/v1/facts?first=6'].map(async (path) => (await http.get(path)).headers['etag']))
     expect(new Set(tags).size).toBe(2)
@@ -80,8 +88,8 @@ describe('a request with an Idempotency-Key', () => {
   })
 
   test('keeps no secret that can be read in the store', async () => {
-    const { body } = await post('/v1/tokens', { title: 'sealed', record: true }, '"three"', clerk).expect(201)
-    const secret = (body as { secret: string }).secret
+    const first = await post('/v1/tokens', { title: 'sealed', record: true }, '"three"', clerk).expect(201)
+    const secret = (first.body as { secret: string }).secret
     const kept: string[] = []
     const spied = records.keepAnswer.bind(records)
     records.keepAnswer = async (claim, sealed) => { kept.push(JSON.stringify(claim), Buffer.from(sealed, 'base64').toString('latin1')); return spied(claim, sealed) }
@@ -142,7 +150,7 @@ describe('a quota', async () => {
     const first = await from('192.0.2.1').get('/v1/rules').expect(200)
     const [[policy, limits]] = parseList(first.headers['ratelimit-policy'] ?? '') as [[unknown, Map<string, unknown>]]
     expect([policy, limits.get('q'), limits.get('w')]).toEqual(['default', 20, 60])
-    const [left, state] = parseItem(first.headers['ratelimit'] ?? '')
+    const [left, state] = parseItem(first.headers['ratelimit'] ?? '') as [unknown, Map<string, unknown>]
     expect([left, state.get('r')]).toEqual(['default', 19])
     expect(state.get('t')).toBeGreaterThan(0)
     const evaluated = await from('192.0.2.1').post('/v1/evaluations', { edition: 'irc-2021', opening }).expect(200)
@@ -152,6 +160,9 @@ describe('a quota', async () => {
   test('that is used up is a 429 with the policy and when to come again; others are not touched', async () => {
     await from('192.0.2.2').post('/v1/take-offs', { edition: 'irc-2021', openings: [1, 2, 3, 4].map(() => ({ opening })) }).expect(200)
     const refused = await from('192.0.2.2').get('/v1/rules').expect(429)
+    await from('192.0.2.7').get('/v1/rules').expect(200)
+    await from('192.0.2.7').post('/v1/driving-rain', {}).expect(429)
+    await from('192.0.2.7').get('/v1/rules').expect(200)
     expect(Number(refused.headers['retry-after'])).toBeGreaterThan(0)
     expect(problemIn(refused)).toMatchObject({ type: 'https://iana.org/assignments/http-problem-types#quota-exceeded', status: 429, code: 'quotaExceeded', 'violated-policies': ['default'] })
     expect(parseItem(refused.headers['ratelimit'] ?? '')[1].get('r')).toBe(0)

@@ -34,7 +34,7 @@ function ofOperation(name: string, old: OpenAPIV3_1.OperationObject, now: OpenAP
 }
 
 function ofSchema(name: string, old: Schema, now: Schema, { sent, answered }: { readonly sent: boolean; readonly answered: boolean }): readonly string[] {
-  const members = (schema: Schema) => Object.keys((schema['properties'] ?? {}) as object)
+  const members = (schema: Schema) => Object.keys((schema['properties'] ?? {}))
   const required = (schema: Schema) => (schema['required'] ?? []) as readonly string[]
   const choices = (schema: Schema) => (schema['enum'] ?? []) as readonly string[]
   return [
@@ -51,7 +51,7 @@ function schemasOf(document: Document, part: 'requestBody' | 'responses'): Reado
   const names = new Set<string>()
   const look = (node: unknown): void => {
     if (typeof node !== 'object' || node === null) return
-    const name = /^#\/components\/schemas\/(.+)$/.exec(String((node as Schema)['$ref'] ?? ''))?.[1]
+    const name = /^#\/components\/schemas\/(.+)$/.exec((node as { $ref?: string }).$ref ?? '')?.[1]
     if (name !== undefined && !names.has(name)) {
       names.add(name)
       look(document.components?.schemas?.[name])

@@ -2,6 +2,7 @@ import type { FastifyPluginAsync, FastifyReply, FastifyRequest } from 'fastify'
 import { GraphQLError } from 'graphql'
 import { malformedPlaces } from '../../opening/well-formed.ts'
 import { depsOf } from '../caller.ts'
+import { answerConditionally } from '../conditional.ts'
 import { sendProblem } from '../send-problem.ts'
 import { documentFor, type Documents } from './documents.ts'
 import { formatted, requestErrors } from './faults.ts'
@@ -17,6 +18,7 @@ export const graphqlRoute: FastifyPluginAsync<{ readonly documents: Documents }>
     if (media) return answerQuery(request, reply.type(`${media}; charset=utf-8`), { media, documents })
     return sendProblem(request, reply, 'notAcceptable', [{ code: 'notAcceptable', pointer: '', detail: `This answers ${mediaTypes.join(' or ')}.` }])
   }
+  answerConditionally(app)
   app.get('/graphql', { schema: { hide: true } }, handle)
   app.post('/graphql', { schema: { hide: true } }, handle)
 }

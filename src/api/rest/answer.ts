@@ -28,7 +28,7 @@ export interface Exchange {
 
 /** Runs an operation on what the request holds and answers with its value, or with a problem document. */
 export async function answer(operation: AnyOperation, request: FastifyRequest, reply: FastifyReply, exchange: Exchange = {}): Promise<FastifyReply> {
-  const twice = request.method === 'GET' ? saidTwice(request) : []
+  const twice = saidTwice(request)
   if (twice.length > 0) return sendProblem(request, reply, 'invalidInput', twice)
   const input = exchange.input ?? inputOf(request)
   const units = unitsOf(operation, input)
@@ -37,14 +37,16 @@ export async function answer(operation: AnyOperation, request: FastifyRequest, r
   const before = operation.makes ? await answerOfBefore(request, reply) : undefined
   if (before) return before()
   const answered = await operation.run(depsOf(request), input)
-  if (answered.ok) {
-    linkNext(request, reply, answered.value)
-    const { type, body } = exchange.content?.(answered.value) ?? { type: 'application/json; charset=utf-8', body: answered.value }
-    return reply.code(exchange.status ?? 200).headers(exchange.headers?.(answered.value) ?? {}).type(type).send(body)
-  }
+  if (answered.ok) return sendValue(answered.value, request, reply, exchange)
   const code = codeOfFailure[answered.code]
   if (problemTypes[code].status >= 500) request.log.error({ code, problems: answered.problems }, 'operation failed')
   return sendProblem(request, reply, code, answered.problems)
+}
+
+function sendValue(value: unknown, request: FastifyRequest, reply: FastifyReply, { status = 200, content, headers }: Exchange): FastifyReply {
+  linkNext(request, reply, value)
+  const { type, body } = content?.(value) ?? { type: 'application/json; charset=utf-8', body: value }
+  return reply.code(status).headers(headers?.(value) ?? {}).type(type).send(body)
 }
 
 function inputOf({ method, body, query, params }: FastifyRequest): unknown {
@@ -52,7 +54,8 @@ function inputOf({ method, body, query, params }: FastifyRequest): unknown {
 }
 
 /** A query must not say again what stands in the path. */
-function saidTwice({ query, params }: FastifyRequest): readonly Problem[] {
+function saidTwice({ method, query, params }: FastifyRequest): readonly Problem[] {
+  if (method !== 'GET') return []
   const both = Object.keys(query as object).filter((key) => Object.hasOwn(params as object, key))
   return both.map((key) => ({ code: 'unknownKey', pointer: `/${key}`, detail: `"${key}" is not known here. It stands in the path.` }))
 }

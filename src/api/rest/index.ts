@@ -1,6 +1,6 @@
 import type { FastifyPluginAsync } from 'fastify'
 import { amendments } from './amendments.ts'
-import { answerConditionally } from './conditional.ts'
+import { answerConditionally } from '../conditional.ts'
 import { evaluations } from './evaluations.ts'
 import { exports } from './exports.ts'
 import { facts } from './facts.ts'

@@ -63,7 +63,7 @@ export function keepAnswers(app: FastifyInstance): void {
 
 function keyIn(header: string): string | undefined {
   try {
-    const [key] = parseItem(header)
+    const [key] = parseItem(header) as readonly [unknown, unknown]
     return typeof key === 'string' && key.length > 0 && key.length <= 255 ? key : undefined
   } catch {
     return undefined

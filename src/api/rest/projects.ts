@@ -1,7 +1,7 @@
 import type { FastifyPluginAsync, FastifyRequest } from 'fastify'
 import { operations } from '../../operations/index.ts'
 import { answer } from './answer.ts'
-import { versionSeen } from './conditional.ts'
+import { versionSeen } from '../conditional.ts'
 import { routeSchema } from './schemas.ts'
 
 const { createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, listOpenings, readBuilding, readBuildingTable, importSchedule } = operations

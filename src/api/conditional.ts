@@ -11,7 +11,7 @@ export function answerConditionally(app: FastifyInstance): void {
     if (readable || reply.hasHeader('etag')) reply.header('etag', etagFor(reply, payload))
     if (!readable || !fresh(request.headers, { etag: reply.getHeader('etag') })) return payload
     reply.code(304).removeHeader('content-type').removeHeader('content-disposition').removeHeader('content-length')
-    return null
+    return request.method === 'HEAD' ? payload : null
   })
 }
 
