@@ -6,6 +6,12 @@ const portAdvice = 'must be a whole number from 0 to 65535'
 
 /** Keys that decide who may do what are fetched over TLS, or from this machine. */
 const providerAddress = z.url('must be an https address').refine(isFetchedSafely, 'must be an https address; http is for this machine alone')
+const wholeNumber = z.string().regex(/^\d{1,7}$/, 'must be a whole number').transform(Number)
+
+const address = z.union([z.ipv4(), z.ipv6(), z.cidrv4(), z.cidrv6()])
+
+/** What a caller may ask for in a window, where callers come from outside. */
+const usualUnits = 3_000
 
 const schema = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
@@ -20,6 +26,9 @@ const schema = z.object({
   GRAPHQL_DOCUMENTS_ONLY: z.enum(['true', 'false'], 'must be true or false').default('false'),
   WEBHOOK_KEY: z.string().regex(/^(?:[A-Za-z0-9+/]{43}=|[0-9a-f]{64})$/, 'must be 32 random bytes in Base64 or lower-case hexadecimal, as `openssl rand -base64 32` makes them').optional(),
   WEBHOOK_TARGETS: z.enum(['public', 'publicAndLoopback']).default('public'),
+  RATE_LIMIT_UNITS: wholeNumber.optional(),
+  RATE_LIMIT_WINDOW: wholeNumber.pipe(z.int().min(1, 'must be at least 1 second').max(86_400, 'must be at most a day: 86400')).default(60),
+  TRUSTED_PROXIES: z.string().transform((list) => list.split(',').map((one) => one.trim()).filter((one) => one !== '')).refine((list) => list.every((one) => address.safeParse(one).success), 'must be addresses or networks like "10.0.0.0/8", with commas between').default([]),
   PUBLIC_URL: z.url({ protocol: /^https?$/, error: 'must be an http or https address' }).optional(),
   ANONYMOUS: z.enum(['evaluate', 'none'], 'must be "evaluate" (anyone may evaluate and read the catalog) or "none"').optional(),
   OIDC_ISSUER: providerAddress.optional(),
@@ -53,6 +62,10 @@ export interface Config {
   readonly webhookKey: Uint8Array | undefined
   /** Where deliveries may go; to this machine only in development. */
   readonly webhookTargets: 'public' | 'publicAndLoopback'
+  /** How much each caller may ask for, on each replica; undefined for any. */
+  readonly quota: { readonly units: number; readonly window: number } | undefined
+  /** Proxies whose word is taken for the address of a caller. */
+  readonly trustedProxies: readonly string[]
   /** The address under which callers reach the service; problem types point there. */
   readonly publicUrl: string
   /** Whether only this machine can reach the service. */
@@ -66,20 +79,34 @@ type Environment = Readonly<Record<string, string | undefined>>
 
 /** Reads the configuration from the environment. Every wrong setting is named at once. */
 export function readConfig(environment: Environment): Config {
-  const parsed = schema.safeParse(environment)
-  const wrong = [...(parsed.error?.issues ?? []).map(({ path, message }) => `  ${path.join('.')}: ${message}`), ...halves(environment)]
-  if (!parsed.success || wrong.length > 0) throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
-  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY, WEBHOOK_KEY, WEBHOOK_TARGETS, PUBLIC_URL, ANONYMOUS, OIDC_ISSUER, OIDC_AUDIENCE, OIDC_JWKS_URI } = parsed.data
+  return configOf(parsed(environment))
+}
+
+function parsed(environment: Environment): z.output<typeof schema> {
+  const { success, data, error } = schema.safeParse(environment)
+  const wrong = [...(error?.issues ?? []).map(({ path, message }) => `  ${path.join('.')}: ${message}`), ...halves(environment)]
+  if (!success || wrong.length > 0) throw new Error(`The configuration cannot be used:\n${wrong.join('\n')}`)
+  return data
+}
+
+function configOf(settings: z.output<typeof schema>): Config {
+  const { HOST, PORT, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY, WEBHOOK_KEY, WEBHOOK_TARGETS, RATE_LIMIT_UNITS, RATE_LIMIT_WINDOW, TRUSTED_PROXIES, PUBLIC_URL, ANONYMOUS, OIDC_ISSUER, OIDC_AUDIENCE, OIDC_JWKS_URI } = settings
   const loopback = isLoopback(HOST)
   return {
     host: HOST, port: PORT, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
     dataDir: DATA_DIR, databaseUrl: DATABASE_URL,
     graphqlDocuments: GRAPHQL_DOCUMENTS, graphqlDocumentsOnly: GRAPHQL_DOCUMENTS_ONLY === 'true',
     webhookKey: WEBHOOK_KEY === undefined ? undefined : Buffer.from(WEBHOOK_KEY, WEBHOOK_KEY.length === 64 ? 'hex' : 'base64'), webhookTargets: WEBHOOK_TARGETS,
+    quota: quotaOf(RATE_LIMIT_UNITS ?? (loopback ? 0 : usualUnits), RATE_LIMIT_WINDOW),
+    trustedProxies: TRUSTED_PROXIES,
     publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, ''),
     loopback, anonymous: ANONYMOUS ?? (loopback ? 'evaluate' : 'none'),
     identityProvider: OIDC_ISSUER !== undefined && OIDC_AUDIENCE !== undefined ? { issuer: OIDC_ISSUER, audience: OIDC_AUDIENCE, jwksUri: OIDC_JWKS_URI } : undefined,
   }
+}
+
+function quotaOf(units: number, window: number): Config['quota'] {
+  return units === 0 ? undefined : { units, window }
 }
 
 /** Settings of an identity provider that are of no use one without the other. */

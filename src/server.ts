@@ -15,7 +15,7 @@ const service = await orEnd(() => openService(config, logger))
 if (!config.loopback) await refuseToServeStrangers()
 else if (process.stdout.isTTY) await showFirstKey()
 const doorkeeping = { anonymous: config.anonymous, provider: config.identityProvider && identityProvider(config.identityProvider) }
-const app = await buildApp({ deps: service.deps, publicUrl: config.publicUrl, doorkeeping, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel } })
+const app = await buildApp({ deps: service.deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel } })
 const deliveries = delivererOf(service.deps, logger)
 closeWithGrace({ delay: 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')

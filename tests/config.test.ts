@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { readConfig } from '../src/config.ts'
 
 test('with nothing set, the service is for this machine alone', () => {
-  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, webhookTargets: 'public', publicUrl: 'http://127.0.0.1:8080', loopback: true, anonymous: 'evaluate' })
+  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, webhookTargets: 'public', trustedProxies: [], publicUrl: 'http://127.0.0.1:8080', loopback: true, anonymous: 'evaluate' })
 })
 
 test('every setting is taken', () => {
@@ -10,6 +10,7 @@ test('every setting is taken', () => {
     HOST: '0.0.0.0', PORT: '80', LOG_LEVEL: 'warn', CATALOG_DIR: '/catalog', CATALOG_RELEASE: 'latest', RELEASE_PUBLIC_KEYS: '/keys',
     DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', GRAPHQL_DOCUMENTS: '/queries', GRAPHQL_DOCUMENTS_ONLY: 'true', PUBLIC_URL: 'https://openings.example/wythe/',
     WEBHOOK_KEY: 'AAECAwQFBgcICQoLDA0ODxAREhMUFRYXGBkaGxwdHh8=', WEBHOOK_TARGETS: 'publicAndLoopback', PATH: '/bin',
+    RATE_LIMIT_UNITS: '900', RATE_LIMIT_WINDOW: '30', TRUSTED_PROXIES: '10.0.0.0/8, ::1',
     ANONYMOUS: 'evaluate', OIDC_ISSUER: 'https://login.example/realm/', OIDC_AUDIENCE: 'wythe', OIDC_JWKS_URI: 'https://keys.example/jwks',
   }
   expect(readConfig(environment)).toEqual({
@@ -17,7 +18,15 @@ test('every setting is taken', () => {
     dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', graphqlDocuments: '/queries', graphqlDocumentsOnly: true, publicUrl: 'https://openings.example/wythe',
     webhookKey: Buffer.from(Array.from({ length: 32 }, (_, index) => index)), webhookTargets: 'publicAndLoopback',
     loopback: false, anonymous: 'evaluate', identityProvider: { issuer: 'https://login.example/realm/', audience: 'wythe', jwksUri: 'https://keys.example/jwks' },
+    quota: { units: 900, window: 30 }, trustedProxies: ['10.0.0.0/8', '::1'],
   })
+})
+
+test.each([
+  [{}, undefined], [{ HOST: 'localhost' }, undefined], [{ HOST: '::1' }, undefined], [{ HOST: '0.0.0.0' }, { units: 3_000, window: 60 }],
+  [{ HOST: '0.0.0.0', RATE_LIMIT_UNITS: '0' }, undefined], [{ RATE_LIMIT_UNITS: '10' }, { units: 10, window: 60 }],
+])('callers are counted where they come from outside, or where it is asked for: %j', (environment, quota) => {
+  expect(readConfig(environment).quota).toEqual(quota)
 })
 
 describe('the address that callers are told', () => {
@@ -81,6 +90,9 @@ describe('what cannot be used is refused by name', () => {
     ['OIDC_ISSUER', ['', 'login.example', 'http://login.example', 'http://127.0.0.1.example', 'ftp://login.example']],
     ['OIDC_AUDIENCE', ['']],
     ['OIDC_JWKS_URI', ['http://keys.example', 'file:///keys.json']],
+    ['RATE_LIMIT_UNITS', ['', '-1', '1.5', 'many']],
+    ['RATE_LIMIT_WINDOW', ['', '0', '86401']],
+    ['TRUSTED_PROXIES', ['everybody', '10.0.0.0/99', '10.0.0.1,x']],
     ['PUBLIC_URL', ['', 'openings.example', 'ftp://openings.example', 'javascript:alert(1)', '/wythe']],
   ])('%s: %j', (name, values) => {
     for (const value of values) expect(() => readConfig({ ...(name.startsWith('OIDC_') ? oidc : {}), [name]: value }), JSON.stringify(value)).toThrow(new RegExp(`cannot be used:\\n {2}${name}: .+`))

@@ -10,6 +10,7 @@ import { defineRecordOperation, failure, type Answer, type RecordDependencies } 
 export const adoptDraft = defineRecordOperation({
   name: 'adoptAmendmentDraft',
   cost: { units: 20 },
+  makes: true,
   summary: 'Adopt a draft',
   description: 'Adopts a draft as it was last read: from then on it is in force on its dates, on every replica, and is never edited or deleted. A later amendment may supersede it.',
   input: z.strictObject({ draft: draftId, version }),

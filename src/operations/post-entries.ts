@@ -46,6 +46,7 @@ export type EntriesAnswer = z.infer<typeof output>
 export const postEntries: RecordOperation<typeof input, typeof output> = {
   name: 'postEntries',
   cost: { units: 3, each: 'entries' },
+  makes: true,
   summary: 'Put things on record',
   description: 'Designs, observations, corrections, sign-offs, waivers, remedies and verifications, in any order, late or twice. Each is answered by itself; nothing that was taken is ever dropped or overwritten.',
   input,

@@ -31,6 +31,7 @@ export const projectId = text.max(100).meta({ description: 'The id of the projec
 
 export const createProject = defineRecordOperation({
   name: 'createProject',
+  makes: true,
   summary: 'Open the record of a building',
   description: 'A building whose openings are recorded, with the place and date that its permit fixes. The id is the client\'s; the same project sent twice is one. Needs the scope "record" for all projects.',
   input: z.strictObject({ id: entryId, ...said }).meta({ id: 'ProjectRequest' }),

@@ -36,6 +36,7 @@ export const serveEvaluation: RecordOperation<typeof withRelease, typeof evaluat
 export const keepEvaluation: RecordOperation<typeof withKeep, typeof evaluation> = {
   name: 'evaluateOpening',
   cost: { units: 6 },
+  makes: true,
   summary: evaluateOpening.summary,
   description: 'Applies the rules of a place and date to an opening, and computes what the crew needs to build it. Nothing is kept unless asked.',
   input: withKeep,

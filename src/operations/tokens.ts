@@ -9,7 +9,7 @@ import { defineRecordOperation, failure, notFound } from './operation.ts'
 import { projectId } from './projects.ts'
 
 const text = z.string()
-const instant = z.iso.datetime('must be a time like "2027-01-01T00:00:00Z"')
+const instant = z.iso.datetime('must be a time like "2027-01-01T00:00:00Z"').max(40)
 
 const scopes = {
   evaluate: z.boolean().nullish().meta({ description: 'May read the catalog and evaluate, and nothing else. Every other scope takes this in.' }),
@@ -27,6 +27,7 @@ const created = z.strictObject({ token: view, secret: text.meta({ description: '
 
 export const createToken = defineRecordOperation({
   name: 'createToken',
+  makes: true,
   summary: 'Make a token',
   description: 'Makes a token with some scopes. Its secret is shown once.',
   input: z.strictObject({ title: text.min(1).max(120), ...scopes, expiresAt: instant.nullish() }).meta({ id: 'TokenRequest' }),

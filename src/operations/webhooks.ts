@@ -15,6 +15,7 @@ const mostWebhooks = 100
 
 export const createWebhook = defineRecordOperation({
   name: 'createWebhook',
+  makes: true,
   summary: 'Make a webhook',
   description: 'Sends events to an address from now on: CloudEvents in JSON, signed as Standard Webhooks says. The signing secret is shown once. Each event is delivered at least once and may overtake another; what is not taken is tried again for about three days.',
   input: z

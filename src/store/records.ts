@@ -1,6 +1,7 @@
 import type { Amendment } from '../catalog/amendment.ts'
 import type { Journal } from './journal.ts'
 import type { NewEvent, Outbox } from './outbox.ts'
+import type { KeptAnswers } from './kept-answers.ts'
 
 /** A draft of an amendment: may be wrong in any way, may be changed and thrown away. Nobody is bound by it. */
 export interface Draft {
@@ -69,7 +70,7 @@ export interface Page<T> {
 }
 
 /** What the service remembers. Events that are given along go out if, and only if, what they tell of was remembered. One interface over SQLite and PostgreSQL; both run the same contract suite. */
-export interface Records extends Journal, Outbox {
+export interface Records extends Journal, Outbox, KeptAnswers {
   createDraft(draft: Draft): Promise<void>
   readDraft(id: string): Promise<Draft | undefined>
   listDrafts(jurisdictions: readonly string[] | null, after: string | null, first: number): Promise<Page<Draft>>

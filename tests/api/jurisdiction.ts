@@ -13,7 +13,7 @@ import { realCatalog } from '../catalog/real-catalog.ts'
 import { clock, publicUrl } from './client.ts'
 
 /** A service with a store of its own, in which amendments can be adopted, and tokens with the scopes that are asked for. */
-export async function jurisdictionService({ doorkeeping, logger }: Pick<AppOptions, 'doorkeeping' | 'logger'> = {}) {
+export async function jurisdictionService(options: Pick<AppOptions, 'doorkeeping' | 'logger' | 'quota' | 'trustedProxies'> = {}) {
   const records = await openRecords({ dataDir: ':memory:' })
   const faults: unknown[] = []
   const opened = await openActiveCatalog({ base: await realCatalog(), folder: 'catalog', trusted: null, records, onFault: (fault) => faults.push(fault) })
@@ -21,7 +21,7 @@ export async function jurisdictionService({ doorkeeping, logger }: Pick<AppOptio
   let made = 0
   const next = () => `id-${String(++made).padStart(6, '0')}`
   const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate(), webhooks: { sealer: sealerBy(undefined), targets: 'publicAndLoopback' as const } }
-  const app = await buildApp({ deps, publicUrl, mostLag: 0, ...(doorkeeping && { doorkeeping }), ...(logger !== undefined && { logger }) })
+  const app = await buildApp({ deps, publicUrl, mostLag: 0, ...options })
   await app.ready()
   afterAll(async () => {
     await app.close()

@@ -32,7 +32,7 @@ describe('the committed contract', () => {
 
   test('is shown by the service under its own address', async () => {
     const { body } = await service.http.get('/reference/json').expect(200) as { body: Document }
-    expect(body).toEqual({ ...document, servers: [{ url: publicUrl }] })
+    expect(body).toEqual({ ...document, servers: [{ url: publicUrl, 'x-internal': false }] })
   })
 })
 
@@ -40,7 +40,7 @@ describe('the document', () => {
   test('is OpenAPI 3.1 with what every document must hold', () => {
     expect(document.openapi).toMatch(/^3\.1\.\d+$/)
     expect(document.info).toMatchObject({ title: 'Wythe', version: expect.any(String) as string, description: expect.stringContaining('Not a substitute') as string })
-    expect(document.servers).toEqual([{ url: expect.stringMatching(/^http/) as string }])
+    expect(document.servers).toEqual([{ url: expect.stringMatching(/^http/) as string, 'x-internal': false }])
   })
 
   test('leads every reference somewhere, with nothing beside it', () => {

@@ -8,6 +8,7 @@ import { startPostgres, type PostgresServer } from './postgres-server.ts'
 import { adoptInTurn, adoption, draft, entry, project } from './samples.ts'
 import { keepsTheJournal } from './journal-contract.ts'
 import { keepsTheOutbox } from './outbox-contract.ts'
+import { keepsAnswers } from './kept-answers-contract.ts'
 import { isShared } from './shared.ts'
 
 const dataDir = '/not/used'
@@ -22,6 +23,7 @@ describe('PostgreSQL', () => keepsTheContract(freshPlace))
 describe('the journal in PostgreSQL', () => keepsTheJournal(freshPlace))
 
 describe('the outbox in PostgreSQL', () => keepsTheOutbox(freshPlace))
+describe('kept answers in PostgreSQL', () => keepsAnswers(freshPlace))
 
 describe('PostgreSQL among processes', () => isShared(freshPlace))
 

@@ -10,6 +10,7 @@ import { keepsTheContract, later } from './contract.ts'
 import { adoptInTurn, adoption, draft } from './samples.ts'
 import { keepsTheJournal } from './journal-contract.ts'
 import { keepsTheOutbox } from './outbox-contract.ts'
+import { keepsAnswers } from './kept-answers-contract.ts'
 import { isShared } from './shared.ts'
 
 let root = ''
@@ -26,6 +27,7 @@ describe('SQLite in memory', () => keepsTheContract(async () => ({ dataDir: ':me
 describe('the journal in SQLite', () => keepsTheJournal(freshPlace))
 
 describe('the outbox in SQLite', () => keepsTheOutbox(freshPlace))
+describe('kept answers in SQLite', () => keepsAnswers(freshPlace))
 
 describe('SQLite among processes', () => isShared(freshPlace))
 

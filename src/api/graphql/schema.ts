@@ -92,6 +92,7 @@ function fieldOf(operation: AnyOperation, name: string, types: TypesFromSchemas)
   return {
     type: getNullableType(types.output(operation.output, name)),
     description: operation.description,
+    ...(operation.deprecated ? { deprecationReason: `See ${operation.deprecated.link}.` } : {}),
     extensions: { complexity: costOfField(operation) },
     args: Object.fromEntries(members.map(([key, schema]) => [key, types.inputField(schema as never, name.charAt(0).toUpperCase() + name.slice(1), key)])),
     resolve: async (_, args, { deps }) => {

@@ -1,10 +1,12 @@
 import type { FastifyPluginAsync } from 'fastify'
 import { amendments } from './amendments.ts'
+import { answerConditionally } from '../conditional.ts'
 import { evaluations } from './evaluations.ts'
 import { exports } from './exports.ts'
 import { facts } from './facts.ts'
 import { forms } from './forms.ts'
 import { jurisdictions } from './jurisdictions.ts'
+import { keepAnswers } from './once.ts'
 import { quantities } from './quantities.ts'
 import { projects } from './projects.ts'
 import { publications } from './publications.ts'
@@ -17,5 +19,7 @@ import { webhooks } from './webhooks.ts'
 export const rest: FastifyPluginAsync = async (app) => {
   app.setValidatorCompiler(() => () => true)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
+  answerConditionally(app)
+  keepAnswers(app)
   for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, tokens, webhooks]) await app.register(resource)
 }

@@ -1,5 +1,6 @@
 import type { FastifyDynamicSwaggerOptions } from '@fastify/swagger'
-import { evaluationExample } from './examples.ts'
+import { withConventions } from './conventions.ts'
+import { examples } from './examples.ts'
 
 const cautions =
   'Not a substitute for the adopted code text, the authority having jurisdiction or a licensed professional. The local code prevails. Structural results must be confirmed by a licensed professional.'
@@ -46,17 +47,23 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
     },
     hideUntagged: true,
     refResolver: { buildLocalReference: ({ $id }) => (typeof $id === 'string' ? $id : '') },
-    transformObject: withExample,
+    transformObject: withExamples,
   }
 }
 
-/** A route can give no example beside a named schema, so it is put into the finished document. */
-const withExample: TransformObject = (document) => {
+/** A route can give no example beside a named schema, so it is put into the finished document, with what all routes have in common. */
+const withExamples: TransformObject = (document) => {
   if (!('openapiObject' in document)) return document.swaggerObject
   const { openapiObject } = document
-  const body = openapiObject.paths?.['/v1/evaluations']?.post?.requestBody
-  const json = body && 'content' in body ? body.content['application/json'] : undefined
-  if (json === undefined) throw new Error('the route of the example is not in the document')
-  json.example = evaluationExample
+  for (const methods of Object.values(openapiObject.paths ?? {})) Object.values(methods ?? {}).forEach(addExample)
+  withConventions(openapiObject as Parameters<typeof withConventions>[0])
   return openapiObject
+}
+
+function addExample(operation: unknown): void {
+  const { operationId = '', requestBody } = operation as { operationId?: string; requestBody?: { content?: Record<string, { example?: unknown }> } }
+  const json = requestBody?.content?.['application/json']
+  if (json === undefined) return
+  if (!Object.hasOwn(examples, operationId)) throw new Error(`${operationId} takes a body and has no example`)
+  json.example = examples[operationId]
 }

@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync, FastifyRequest } from 'fastify'
 import { operations } from '../../operations/index.ts'
 import { answer } from './answer.ts'
+import { versionSeen } from '../conditional.ts'
 import { routeSchema } from './schemas.ts'
 
 const { createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, listOpenings, readBuilding, readBuildingTable, importSchedule } = operations
@@ -15,7 +16,7 @@ export const projects: FastifyPluginAsync = async (app) => {
   app.post('/projects', { schema: routeSchema(createProject, tag, { body: 'input', status: 201 }) }, (request, reply) => answer(createProject, request, reply, { status: 201, headers: etagOf }))
   app.get('/projects/:project', { schema: routeSchema(readProject, tag, { path: ['project'] }) }, (request, reply) => answer(readProject, request, reply, { headers: etagOf }))
   app.put('/projects/:project', { schema: routeSchema(changeProject, tag, { path: ['project'], elsewhere: ['version'], body: 'input' }) }, (request, reply) =>
-    answer(changeProject, request, reply, { input: { ...bodyOf(request), ...versionOf(request), ...(request.params as object) }, headers: etagOf }),
+    answer(changeProject, request, reply, { input: { ...bodyOf(request), ...versionSeen(request), ...(request.params as object) }, headers: etagOf }),
   )
   app.post('/projects/:project/entries', { schema: routeSchema(postEntries, tag, { path: ['project'], body: 'input' }) }, (request, reply) =>
     answer(postEntries, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
@@ -47,11 +48,6 @@ function fileName({ params }: FastifyRequest): Readonly<Record<string, string>> 
 /** What is no object goes on as it is, for the operation to refuse in its own words. */
 function bodyOf({ body }: FastifyRequest, meant = 'entries'): object {
   return typeof body === 'object' && body !== null && !Array.isArray(body) ? body : { [meant]: body }
-}
-
-function versionOf({ headers }: FastifyRequest) {
-  const seen = /^"([^"]*)"$/.exec(headers['if-match'] ?? '')?.[1]
-  return seen === undefined ? {} : { version: seen }
 }
 
 function etagOf(value: unknown): Readonly<Record<string, string>> {

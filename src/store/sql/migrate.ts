@@ -4,6 +4,7 @@ import { keepAdoptions } from './migrations/002-adoptions-stay.ts'
 import { createJournal } from './migrations/003-journal.ts'
 import { addJudged } from './migrations/004-judged.ts'
 import { createWebhooks } from './migrations/005-webhooks.ts'
+import { keepAnswers } from './migrations/006-kept-answers.ts'
 import { placeEvaluations } from './migrations/007-evaluations-in-projects.ts'
 
 /** In order. One that was ever published is never edited; a change of mind is the next one. */
@@ -13,6 +14,7 @@ const migrations: ReadonlyMap<string, (trx: Trx, flavor: Flavor) => Promise<void
   ['003-journal', createJournal],
   ['004-judged', addJudged],
   ['005-webhooks', createWebhooks],
+  ['006-kept-answers', keepAnswers],
   ['007-evaluations-in-projects', placeEvaluations],
 ])
 

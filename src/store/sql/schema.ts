@@ -12,7 +12,15 @@ export interface Schema {
   eventSources: { source: string; lastSequence: number }
   events: { id: string; type: string; text: string; createdAt: string }
   deliveries: DeliveryRow
+  keptAnswers: KeptAnswerRow
   appliedMigrations: { name: string; appliedAt: string }
+}
+
+export interface KeptAnswerRow {
+  id: string
+  fingerprint: string
+  startedAt: string
+  sealed: string | null
 }
 
 export interface ProjectRow {

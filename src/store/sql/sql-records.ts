@@ -7,6 +7,7 @@ import { keepEvaluation, listEvaluations, readEvaluation } from './evaluations.t
 import type { Db, Flavor } from './flavor.ts'
 import { appendEntries, listOpenings, readEntries } from './journal.ts'
 import { sqlOutbox } from './outbox.ts'
+import { claimRequest, keepAnswer, releaseRequest } from './kept-answers.ts'
 import { changeProject, createProject, listProjects, readProject } from './projects.ts'
 import { createToken, findToken, listTokens, revokeToken } from './tokens.ts'
 
@@ -44,6 +45,10 @@ export function sqlRecords(db: Db, flavor: Flavor, watch: AdoptionWatch): Record
     findToken: (secretHash) => findToken(db, secretHash),
     listTokens: () => listTokens(db),
     revokeToken: (id, revokedAt) => revokeToken(db, id, revokedAt),
+
+    claimRequest: (claim, limits) => claimRequest(db, claim, limits),
+    keepAnswer: (claim, sealed) => keepAnswer(db, claim, sealed),
+    releaseRequest: (claim) => releaseRequest(db, claim),
 
     onAdoption: (listener) => watch.listen(listener),
     check: async () => { await sql`select 1`.execute(db) },
