@@ -90,7 +90,7 @@ const steps: readonly Step[] = [
   { operation: 'adoptAmendmentDraft', path: draft, ifMatch: () => made['etag'] ?? '', status: 201 },
   { operation: 'createAmendmentDraft', status: 201, body: { ...(exampleOf('createAmendmentDraft') as object), amendment: 'us-xa-101/ord-2026-41' }, after: keepsDraft },
   { operation: 'deleteAmendmentDraft', path: draft, ifMatch: () => made['etag'] ?? '' },
-  { operation: 'createWebhook', status: 201, after: ({ body }) => { made['webhook'] = (body as { webhook: { id: string } }).webhook.id } },
+  { operation: 'createWebhook', status: 201, after: ({ body }) => { made['webhook'] = (body as { webhook: { webhook: string } }).webhook.webhook } },
   { operation: 'listWebhooks' }, { operation: 'readWebhook', path: webhook }, { operation: 'pingWebhook', path: webhook, status: 202 },
   { operation: 'listDeliveries', path: webhook, after: ({ body }) => { made['delivery'] = (body as { items: readonly { delivery: string }[] }).items[0]?.delivery ?? '' } },
   { operation: 'replayDelivery', path: () => ({ ...webhook(), delivery: made['delivery'] ?? '' }), status: 202 },
