@@ -3,12 +3,14 @@ import swagger from '@fastify/swagger'
 import swaggerUi from '@fastify/swagger-ui'
 import underPressure from '@fastify/under-pressure'
 import Fastify, { type FastifyInstance, type FastifyServerOptions } from 'fastify'
-import { identifyCallers, type ServiceDependencies } from './api/caller.ts'
-import { handleError, notFoundHandler } from './api/faults.ts'
+import { boundRequests } from './api/bounds.ts'
+import { identifyCallers, type Doorkeeping, type ServiceDependencies } from './api/caller.ts'
+import { handleBrokenRequest, handleError, notFoundHandler } from './api/faults.ts'
 import { noDocuments, type Documents } from './api/graphql/documents.ts'
 import { graphql } from './api/graphql/index.ts'
 import type { Metrics } from './api/metrics.ts'
 import { pages } from './api/pages.ts'
+import { keepQuota, type Quota } from './api/quota.ts'
 import { watchMethods } from './api/rest/allowed-methods.ts'
 import { health } from './api/rest/health.ts'
 import { rest } from './api/rest/index.ts'
@@ -26,17 +28,25 @@ declare module 'fastify' {
 export interface AppOptions {
   readonly deps: ServiceDependencies
   readonly publicUrl: string
+  /** Anyone may evaluate when left out, and only the service's own tokens are taken. */
+  readonly doorkeeping?: Doorkeeping
   readonly explorerDir?: string | undefined
   /** GraphQL documents that callers may name. */
   readonly documents?: Documents
   /** By how many milliseconds the event loop may lag before callers are told to come again; 0 for any. */
   readonly mostLag?: number
+  /** How much each caller may ask for; without it nobody counts. */
+  readonly quota?: Quota | undefined
+  /** The proxies whose word is taken for the address of a caller. */
+  readonly trustedProxies?: readonly string[]
   readonly logger?: FastifyServerOptions['logger']
   readonly metrics?: Metrics | undefined
   /** How many milliseconds requests are still taken after readiness has ended, so that whoever sends them can look elsewhere. */
   readonly drain?: number
 }
 
+/** As long may a request be on its way, in milliseconds: a weather file over a slow line. */
+const patience = 300_000
 const largestBody = 1_048_576
 /** Longer than any id, so that the operation and not the router refuses it. */
 const longestParameter = 500
@@ -45,22 +55,26 @@ const longestParameter = 500
 const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
 /** Builds the service. Never listens and never reads the environment. */
-export async function buildApp({ deps, publicUrl, explorerDir, documents = noDocuments, mostLag = 1_000, logger = false, metrics, drain = 0 }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], logger = false, metrics, drain = 0 }: AppOptions): Promise<FastifyInstance> {
   const app = Fastify({
     logger,
     bodyLimit: largestBody,
+    requestTimeout: patience,
+    trustProxy: [...trustedProxies],
     genReqId: () => deps.newId(),
     childLoggerFactory: logTrace,
     forceCloseConnections: 'idle',
     return503OnClosing: false, // what is under way is answered, and readiness tells that the end has begun
     routerOptions: { maxParamLength: longestParameter },
+    clientErrorHandler: handleBrokenRequest(publicUrl, deps.newId),
     frameworkErrors: (error, request, reply) => void handleError(error, request, reply),
   })
   app.removeContentTypeParser('text/plain')
-  app.decorate('deps', deps).decorate('publicUrl', publicUrl)
+  app.decorate('deps', deps).decorate('publicUrl', publicUrl).decorate('quotaKeeper', quota ? keepQuota(quota) : null)
   app.setErrorHandler(handleError)
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
   metrics?.time(app)
+  boundRequests(app)
   for (const schema of namedSchemas()) app.addSchema(schema)
   await app.register(helmet, { contentSecurityPolicy: { directives: policy } })
   await app.register(underPressure, { maxEventLoopDelay: mostLag, retryAfter: 10 })
@@ -72,7 +86,7 @@ export async function buildApp({ deps, publicUrl, explorerDir, documents = noDoc
   })
   await app.register(health, { drain })
   await app.register(async (doors) => {
-    identifyCallers(doors)
+    identifyCallers(doors, doorkeeping)
     await doors.register(rest, { prefix: '/v1' })
     await doors.register(graphql, { documents })
   })

@@ -1,27 +1,38 @@
 import { resolve } from 'node:path'
 import closeWithGrace from 'close-with-grace'
 import { pino } from 'pino'
+import { readDocuments } from './api/graphql/read-documents.ts'
+import { identityProvider } from './api/identity-provider.ts'
 import { metricsPage } from './api/metrics-page.ts'
 import { createMetrics, type Metrics } from './api/metrics.ts'
 import { buildApp } from './app.ts'
 import { readConfig, type Config } from './config.ts'
-import { CatalogRefused, openService, type Service } from './service.ts'
+import { firstKey, hasUsableToken } from './operations/first-key.ts'
+import { CatalogRefused, delivererOf, openService, type Service } from './service.ts'
 
 const config = configured()
 const logger = pino({ level: config.logLevel })
-const service = await opened()
+const documents = await orEnd(async () => ({ byId: config.graphqlDocuments === undefined ? new Map<string, string>() : await readDocuments(config.graphqlDocuments), only: config.graphqlDocumentsOnly }))
+const service = await orEnd(() => openService(config, logger))
+if (!config.loopback) await refuseToServeStrangers()
+else if (process.stdout.isTTY) await showFirstKey()
+const doorkeeping = { anonymous: config.anonymous, provider: config.identityProvider && identityProvider(config.identityProvider) }
 const metrics = config.metricsPort === undefined ? undefined : createMetrics()
 const drain = config.drainSeconds * 1_000
-const app = await buildApp({ deps: counted(service, metrics), publicUrl: config.publicUrl, explorerDir: resolve('dist/explorer'), logger: { level: config.logLevel }, metrics, drain })
+const deps = counted(service, metrics)
+const app = await buildApp({ deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel }, metrics, drain })
+const deliveries = delivererOf(deps, logger)
 const page = metrics && metricsPage(metrics)
 closeWithGrace({ delay: drain + 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')
-  await app.close()
+  await Promise.all([app.close(), deliveries.stop()])
   await page?.close()
   await service.close()
 })
 const address = await app.listen({ host: config.host, port: config.port })
 const metricsAddress = await page?.listen({ host: config.host, port: config.metricsPort ?? 0 })
+deliveries.start()
+if (config.webhookKey === undefined) app.log.warn('WEBHOOK_KEY is not set: the signing secrets of webhooks are kept in the clear')
 const { catalog, sequence } = service.deps.active.state
 app.log.info({ address, ...(metricsAddress === undefined ? {} : { metrics: `${metricsAddress}/metrics` }), release: catalog.release, rules: catalog.rules.size, adoptions: sequence, reference: `${config.publicUrl}/reference`, explorer: `${config.publicUrl}/explorer` }, 'ready')
 
@@ -40,12 +51,31 @@ function configured(): Config {
   }
 }
 
-async function opened(): Promise<Service> {
+/** What the service cannot start without; why it cannot be had is the last that is logged. */
+async function orEnd<T>(get: () => Promise<T>): Promise<T> {
   try {
-    return await openService(config, logger)
+    return await get()
   } catch (error) {
     if (error instanceof CatalogRefused) for (const problem of error.problems) logger.fatal(problem, error.message)
     else logger.fatal({ err: error }, 'the service cannot start')
     return process.exit(1)
   }
+}
+
+/** An address that others reach is not listened on before somebody can be told from somebody else. */
+async function refuseToServeStrangers(): Promise<void> {
+  if (config.identityProvider !== undefined || (await hasUsableToken({ ...service.deps, publicUrl: config.publicUrl }))) return
+  await service.close()
+  process.stderr.write(`The configuration cannot be used:
+  HOST: others reach ${config.host}, and there is no token by which to tell who they are. Make one in this store (create-token <title> --administer),
+    or name an identity provider with OIDC_ISSUER and OIDC_AUDIENCE, or leave HOST on 127.0.0.1
+`)
+  process.exit(1)
+}
+
+/** Shown to whoever sits at the terminal, once. What goes to a file or a collector of logs would be kept and read by others. */
+async function showFirstKey(): Promise<void> {
+  const secret = await firstKey({ ...service.deps, publicUrl: config.publicUrl })
+  if (secret === undefined) return
+  process.stdout.write(`\nA key to make tokens with, shown this once and good for 24 hours:\n\n  ${secret}\n\n  curl -s ${config.publicUrl}/v1/tokens -H 'authorization: Bearer <key>' -H 'content-type: application/json' -d '{ "title": "inspector", "record": true }'\n\n`)
 }

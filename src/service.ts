@@ -1,5 +1,5 @@
 import { randomBytes, randomUUID } from 'node:crypto'
-import { setImmediate } from 'node:timers/promises'
+import { setImmediate, setTimeout as later } from 'node:timers/promises'
 import type { ServiceDependencies } from './api/caller.ts'
 import type { Config } from './config.ts'
 import { loadBaseCatalog } from './store/base-catalog.ts'
@@ -8,6 +8,9 @@ import { openRecords } from './store/open-records.ts'
 import { usePlatformSha256 } from './store/platform-sha256.ts'
 import type { Records } from './store/records.ts'
 import { readPublicKeys } from './store/release-signature.ts'
+import { deliverer, type Deliverer, type DelivererLog } from './webhooks/deliverer.ts'
+import { sealerBy } from './webhooks/secret.ts'
+import { sendBy } from './webhooks/send.ts'
 
 export interface Log {
   readonly error: (detail: object, message: string) => void
@@ -19,7 +22,7 @@ export interface Service {
   readonly close: () => Promise<void>
 }
 
-type Settings = Pick<Config, 'catalogDir' | 'catalogRelease' | 'releasePublicKeys' | 'dataDir' | 'databaseUrl'>
+type Settings = Pick<Config, 'catalogDir' | 'catalogRelease' | 'releasePublicKeys' | 'dataDir' | 'databaseUrl'> & Partial<Pick<Config, 'webhookKey' | 'webhookTargets'>>
 
 /** The catalog cannot be used, and why: one entry for each defect. */
 export class CatalogRefused extends Error {
@@ -32,7 +35,7 @@ export class CatalogRefused extends Error {
 }
 
 /** Reads the catalog, opens the store and puts both together. Throws what makes that impossible. */
-export async function openService({ catalogDir, catalogRelease, releasePublicKeys, dataDir, databaseUrl }: Settings, log: Log): Promise<Service> {
+export async function openService({ catalogDir, catalogRelease, releasePublicKeys, dataDir, databaseUrl, webhookKey, webhookTargets = 'public' }: Settings, log: Log): Promise<Service> {
   usePlatformSha256()
   const trusted = releasePublicKeys === undefined ? null : await readPublicKeys(releasePublicKeys)
   const base = await loadBaseCatalog({ folder: catalogDir, release: catalogRelease, trusted })
@@ -44,9 +47,15 @@ export async function openService({ catalogDir, catalogRelease, releasePublicKey
     await records.close()
     throw new CatalogRefused(opened.problems)
   }
-  return { deps: dependenciesOf(records, opened.active), close: () => records.close() }
+  return { deps: dependenciesOf(records, opened.active, { sealer: sealerBy(webhookKey), targets: webhookTargets }), close: () => records.close() }
 }
 
-function dependenciesOf(records: Records, active: ServiceDependencies['active']): ServiceDependencies {
-  return { records, active, now: () => new Date(), newId: randomUUID, newSecret: () => `wythe_${randomBytes(32).toString('base64url')}`, giveWay: () => setImmediate() }
+function dependenciesOf(records: Records, active: ServiceDependencies['active'], webhooks: ServiceDependencies['webhooks']): ServiceDependencies {
+  return { records, active, webhooks, now: () => new Date(), newId: randomUUID, newSecret: () => `wythe_${randomBytes(32).toString('base64url')}`, giveWay: () => setImmediate() }
+}
+
+/** Takes what is due from the outbox and posts it, beside other replicas that do the same. Nothing is sent before it is started. */
+export function delivererOf({ records, now, webhooks: { sealer, targets } }: ServiceDependencies, log: DelivererLog): Deliverer {
+  const wait = async (milliseconds: number, signal: AbortSignal): Promise<void> => { await later(milliseconds, undefined, { signal }).catch(() => undefined) }
+  return deliverer({ outbox: records, sealer, send: sendBy(targets), now, random: Math.random, wait, log })
 }

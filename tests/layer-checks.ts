@@ -27,6 +27,7 @@ export const layers: readonly Layer[] = [
   folder('form', 6),
   folder('exports', 7),
   folder('store', 7),
+  folder('webhooks', 7.5),
   folder('operations', 8),
   folder('api/rest', 10),
   folder('api/graphql', 10),

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { Problem } from '../opening/problem.ts'
-import { problemTypes, type ProblemCode } from './problems.ts'
+import { problemTypes, type ProblemCode, type ProblemType } from './problems.ts'
 
 const problemCode = z.enum(Object.keys(problemTypes) as [ProblemCode, ...ProblemCode[]]).meta({ id: 'ProblemCode', description: 'The last part of `type`.' })
 
@@ -21,6 +21,7 @@ export const problemDocument = z
     instance: z.string().meta({ description: 'The request, as the log knows it.' }),
     code: problemCode,
     errors: z.array(z.strictObject({ code: z.string(), pointer: z.string().meta({ description: 'JSON Pointer (RFC 6901) into what was sent.' }), detail: z.string() }).meta({ id: 'ProblemError' })),
+    'violated-policies': z.array(z.string()).optional().meta({ description: 'The quotas that were used up, by their names in RateLimit-Policy.' }),
   })
   .meta({ id: 'Problem', title: 'Problem details (RFC 9457)', examples: [problemExample] })
 export type ProblemDocument = z.infer<typeof problemDocument>
@@ -28,14 +29,17 @@ export type ProblemDocument = z.infer<typeof problemDocument>
 interface Circumstances {
   readonly publicUrl: string
   readonly requestId: string
+  /** The quotas that were used up. */
+  readonly violated?: readonly string[] | undefined
 }
 
-export function problemOf(code: ProblemCode, errors: readonly Problem[], { publicUrl, requestId }: Circumstances): ProblemDocument {
-  const { status, title, mend } = problemTypes[code]
+export function problemOf(code: ProblemCode, errors: readonly Problem[], { publicUrl, requestId, violated }: Circumstances): ProblemDocument {
+  const { status, title, mend, type = `${publicUrl}/problems/${code}` }: ProblemType = problemTypes[code]
   const [only, ...more] = errors
   const detail = only === undefined ? mend : more.length > 0 ? `${errors.length} problems. ${mend}` : [only.pointer, only.detail].filter((text) => text !== '').join(' ')
   return {
-    type: `${publicUrl}/problems/${code}`, title, status, detail, instance: `urn:request:${requestId}`, code,
+    type, title, status, detail, instance: `urn:request:${requestId}`, code,
     errors: errors.map((error) => ({ code: error.code, pointer: error.pointer, detail: error.detail })),
+    ...(violated === undefined ? {} : { 'violated-policies': [...violated] }),
   }
 }

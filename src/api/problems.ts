@@ -1,9 +1,11 @@
 import type { FailureCode } from '../operations/operation.ts'
 
-interface ProblemType {
+export interface ProblemType {
   readonly status: number
   readonly title: string
   readonly mend: string
+  /** Where the type is registered, if it is not our own. */
+  readonly type?: string
 }
 
 /** The one table of problem codes: what each means over HTTP, and how to mend it. Each has a page at /problems/{code}. */
@@ -24,12 +26,20 @@ export const problemTypes = {
   amendmentRefused: { status: 422, title: 'The amendment cannot be adopted as it is', mend: 'Read "errors": each names a place in the amendment and what stands in its way.' },
   alreadyAdopted: { status: 409, title: 'An amendment of this id is adopted', mend: 'What is adopted is never changed; adopt a later amendment that supersedes it.' },
   catalogGone: { status: 409, title: 'The catalog of that time is not here', mend: 'Evaluate by a release that is here, or by the current catalog.' },
+  webhookDisabled: { status: 409, title: 'The webhook is disabled', mend: 'See to the receiver, then enable the webhook again.' },
+  keyReused: { status: 422, title: 'The Idempotency-Key was used for another request', mend: 'Make a new key for each new request; send the same request to have the same answer again.' },
+  stillRunning: { status: 409, title: 'The same request is still being worked on', mend: 'Send it again after a moment: its answer will be the one of the first.' },
+  quotaExceeded: { status: 429, title: 'More was asked for than the quota allows', mend: 'Wait as many seconds as Retry-After says, or ask for less at once.', type: 'https://iana.org/assignments/http-problem-types#quota-exceeded' },
   malformed: { status: 400, title: 'The request cannot be read', mend: 'Send well-formed JSON.' },
   methodNotAllowed: { status: 405, title: 'The method is not supported here', mend: 'The Allow header names the methods that are.' },
   notAcceptable: { status: 406, title: 'No media type that the caller accepts', mend: 'Leave out the Accept header, or name a type that is answered.' },
   unsupportedMediaType: { status: 415, title: 'The media type is not supported', mend: 'Send application/json.' },
   tooLarge: { status: 413, title: 'The request is too large', mend: 'Send less at a time: one opening, or a part of a sheet.' },
+  addressTooLong: { status: 414, title: 'The address is too long', mend: 'Shorten the query; GraphQL takes a long document in the body of a POST.' },
+  headersTooLarge: { status: 431, title: 'The headers are too many or too large', mend: 'Send fewer and shorter headers.' },
+  tooSlow: { status: 408, title: 'The request took too long to arrive', mend: 'Send it again over a faster line, or in parts.' },
   unavailable: { status: 503, title: 'The service is busy or stopping', mend: 'Try again after a moment.' },
+  identityProviderSilent: { status: 503, title: 'The access token cannot be checked now', mend: 'The keys of the identity provider cannot be had. Try again after a moment; the token may be good.' },
   internal: { status: 500, title: 'The service failed', mend: 'The failure is logged under the id in "instance". It was not taken for a pass.' },
 } as const satisfies Record<string, ProblemType>
 
@@ -39,5 +49,5 @@ export type ProblemCode = keyof typeof problemTypes
 export const codeOfFailure: Readonly<Record<FailureCode, ProblemCode>> = {
   invalidInput: 'invalidInput', idTaken: 'idTaken', placeMissing: 'placeMissing', unknownJurisdiction: 'unknownJurisdiction', unknownEdition: 'unknownEdition',
   severalCodesAdopted: 'severalCodesAdopted', catalogFault: 'catalogFault', notFound: 'notFound', unauthenticated: 'unauthenticated', forbidden: 'forbidden', versionMissing: 'versionMissing',
-  versionStale: 'versionStale', recordBusy: 'recordBusy', amendmentRefused: 'amendmentRefused', alreadyAdopted: 'alreadyAdopted', catalogGone: 'catalogGone',
+  versionStale: 'versionStale', recordBusy: 'recordBusy', amendmentRefused: 'amendmentRefused', alreadyAdopted: 'alreadyAdopted', catalogGone: 'catalogGone', webhookDisabled: 'webhookDisabled',
 }

@@ -4,7 +4,7 @@ import { problemOf } from './problem-document.ts'
 import type { ProblemCode } from './problems.ts'
 
 /** Answers with a problem document and its status. */
-export function sendProblem(request: FastifyRequest, reply: FastifyReply, code: ProblemCode, errors: readonly Problem[]): FastifyReply {
-  const document = problemOf(code, errors, { publicUrl: request.server.publicUrl, requestId: request.id })
-  return reply.code(document.status).type('application/problem+json; charset=utf-8').send(document)
+export function sendProblem(request: FastifyRequest, reply: FastifyReply, code: ProblemCode, errors: readonly Problem[], violated?: readonly string[]): FastifyReply {
+  const document = problemOf(code, errors, { publicUrl: request.server.publicUrl, requestId: request.id, violated })
+  return reply.code(document.status).header('cache-control', 'no-store').type('application/problem+json; charset=utf-8').send(document)
 }

@@ -5,7 +5,7 @@ import { date } from './identifier.ts'
 import { outcome } from './rule.ts'
 
 /** "2026.1.0": one spelling for one release, so that no two names mean the same. */
-export const releaseName = z.string().regex(/^\d{4}\.(?:0|[1-9]\d{0,3})\.(?:0|[1-9]\d{0,3})$/, 'must be a release like "2026.1.0"')
+export const releaseName = z.string().regex(/^\d{4}\.(?:0|[1-9]\d{0,3})\.(?:0|[1-9]\d{0,3})$/, 'must be a release like "2026.1.0"').meta({ maxLength: 14 })
 
 const digest = z.string().regex(/^sha256:[0-9a-f]{64}$/)
 const counted = z.int().min(0)

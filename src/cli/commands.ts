@@ -20,7 +20,7 @@ export const usage = `Usage:
   npm run wythe -- cut-release <release> [--note <text>]
   npm run wythe -- sign-release <release> --private-key <file.pem>
   npm run wythe -- verify-release [release | --all] [--public-key <file.pem or folder>]
-  npm run wythe -- create-token <title> [--amend us-xa-101]… [--record] [--administer] [--expires-at 2027-01-01T00:00:00Z]
+  npm run wythe -- create-token <title> [--evaluate] [--record | --project <id>…] [--amend us-xa-101]… [--administer] [--expires-at 2027-01-01T00:00:00Z]
   npm run wythe -- backup <new file>
   npm run wythe -- restore <file>
 Each takes --catalog <folder>, but the last three, which take the settings of the service.
@@ -35,7 +35,7 @@ function parsed(args: readonly string[]) {
     options: {
       jurisdiction: { type: 'string' }, 'as-of': { type: 'string' }, edition: { type: 'string' }, publication: { type: 'string' },
       'hold-point': { type: 'string' }, json: { type: 'boolean' }, catalog: { type: 'string', default: 'catalog' },
-      record: { type: 'boolean' }, administer: { type: 'boolean' }, amend: { type: 'string', multiple: true }, 'expires-at': { type: 'string' },
+      evaluate: { type: 'boolean' }, record: { type: 'boolean' }, project: { type: 'string', multiple: true }, administer: { type: 'boolean' }, amend: { type: 'string', multiple: true }, 'expires-at': { type: 'string' },
       note: { type: 'string' }, all: { type: 'boolean' }, 'public-key': { type: 'string' }, 'private-key': { type: 'string' },
     },
   })
@@ -55,7 +55,7 @@ const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
   ['cut-release', async ([release], { catalog, note }) => (release === undefined ? misused : cut(catalog, release, note))],
   ['verify-release', async ([release], { catalog, all, 'public-key': key }) => (all && release !== undefined ? misused : verify(catalog, release, key))],
   ['sign-release', async ([release], { catalog, 'private-key': key }) => (release === undefined || key === undefined ? misused : sign(catalog, release, key))],
-  ['create-token', async ([title], { record = false, administer = false, amend = [], 'expires-at': expiresAt }) => (title === undefined ? misused : createTokenInStore({ title, record, administer, amend, expiresAt }))],
+  ['create-token', async ([title], { evaluate = false, record = false, project: projects = [], administer = false, amend = [], 'expires-at': expiresAt }) => (title === undefined ? misused : createTokenInStore({ title, evaluate, record, projects, administer, amend, expiresAt }))],
   ['backup', async ([file]) => (file === undefined ? misused : backUpTo(file))],
   ['restore', async ([file]) => (file === undefined ? misused : restoreFrom(file))],
   ['release-differences', async ([before, after], { catalog, json }) => (before === undefined ? misused : differences(catalog, before, after, json))],

@@ -5,7 +5,9 @@ import { failureText, type CommandResult } from './output.ts'
 
 export interface TokenOptions {
   readonly title: string
+  readonly evaluate: boolean
   readonly record: boolean
+  readonly projects: readonly string[]
   readonly amend: readonly string[]
   readonly administer: boolean
   readonly expiresAt?: string | undefined
@@ -17,7 +19,7 @@ export async function createTokenInStore(options: TokenOptions): Promise<Command
   const { deps, close } = await openService(config, { error: (detail, message) => process.stderr.write(`${message}: ${JSON.stringify(detail)}\n`) })
   try {
     const caller = { token: 'command line', scopes: [{ kind: 'administer' } as const] }
-    const answer = await createToken.run({ ...deps, publicUrl: config.publicUrl, caller, catalog: deps.active.state.catalog }, { ...options, amend: [...options.amend] })
+    const answer = await createToken.run({ ...deps, publicUrl: config.publicUrl, caller, catalog: deps.active.state.catalog }, { ...options, amend: [...options.amend], projects: [...options.projects] })
     return answer.ok ? { text: `${answer.value.secret}\n`, exitCode: 0 } : { text: failureText(answer), exitCode: 2 }
   } finally {
     await close()

@@ -31,7 +31,7 @@ const startQuery = `# What holds for one opening
   }
 }`
 
-const script = `const fetcher = async (request) => (await fetch('/graphql', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(request) })).json();
+const script = `const fetcher = async (request, { headers } = {}) => (await fetch('/graphql', { method: 'POST', headers: { 'content-type': 'application/json', ...headers }, body: JSON.stringify(request) })).json();
 ReactDOM.createRoot(document.getElementById('explorer')).render(React.createElement(GraphiQL, { fetcher, defaultQuery: ${JSON.stringify(startQuery)} }));`
 
 const index = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Wythe: GraphQL explorer</title>

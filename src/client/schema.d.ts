@@ -601,13 +601,13 @@ export interface paths {
         };
         /**
          * List projects
-         * @description Every building whose openings are recorded.
+         * @description Every building whose openings are recorded, among those that the token may record in.
          */
         get: operations["listProjects"];
         put?: never;
         /**
          * Open the record of a building
-         * @description A building whose openings are recorded, with the place and date that its permit fixes. The id is the client's; the same project sent twice is one.
+         * @description A building whose openings are recorded, with the place and date that its permit fixes. The id is the client's; the same project sent twice is one. Needs the scope "record" for all projects.
          */
         post: operations["createProject"];
         delete?: never;
@@ -859,6 +859,154 @@ export interface paths {
          * @description Ends a token at once. What it did stays on record under its id.
          */
         delete: operations["revokeToken"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List webhooks
+         * @description Where events are sent, and which; without the secrets.
+         */
+        get: operations["listWebhooks"];
+        put?: never;
+        /**
+         * Make a webhook
+         * @description Sends events to an address from now on: CloudEvents in JSON, signed as Standard Webhooks says. The signing secret is shown once. Each event is delivered at least once and may overtake another; what is not taken is tried again for about three days.
+         */
+        post: operations["createWebhook"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhook}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a webhook
+         * @description Where it leads, what it listens for, and whether it is reached.
+         */
+        get: operations["readWebhook"];
+        put?: never;
+        post?: never;
+        /**
+         * Delete a webhook
+         * @description Ends it at once. What was still on its way to it is dropped; an attempt that is under way may still arrive.
+         */
+        delete: operations["deleteWebhook"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhook}/secret": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Change the signing secret
+         * @description Makes a new signing secret, shown once. For 24 hours deliveries carry a signature by each, so that the receiver can change over without losing one.
+         */
+        post: operations["rotateWebhookSecret"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhook}/enable": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Enable a webhook again
+         * @description Sends events again, first what was held back. What happened while it was disabled was not kept for it: read the journal or the lists.
+         */
+        post: operations["enableWebhook"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhook}/ping": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Try a webhook
+         * @description Sends a ping on the way that every event takes. The list of deliveries tells what became of it.
+         */
+        post: operations["pingWebhook"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhook}/deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the deliveries of a webhook
+         * @description What was sent, what the receiver answered and when it is tried again, newest first. What has ended is forgotten after 30 days.
+         */
+        get: operations["listDeliveries"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhook}/deliveries/{delivery}/replay": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Send an event again
+         * @description Sends the event of a delivery once more, word for word and under the same id, as a delivery of its own. A receiver that took it already will pass it over.
+         */
+        post: operations["replayDelivery"];
+        delete?: never;
         options?: never;
         head?: never;
         patch?: never;
@@ -1346,6 +1494,37 @@ export interface components {
             length: components["schemas"]["LengthInput"];
             count: number;
         };
+        DeletedWebhook: {
+            webhook: string;
+            deletedAt: string;
+        };
+        /** @enum {string} */
+        DeliveredType: "openingRecorded" | "holdPointSignedOff" | "projectCreated" | "projectChanged" | "amendmentAdopted" | "evaluationKept" | "ping";
+        Delivery: {
+            delivery: string;
+            /** @description The id of the event; the receiver saw it as `webhook-id`. */
+            event: string;
+            eventType: components["schemas"]["DeliveredType"];
+            state: components["schemas"]["DeliveryState"];
+            attempts: number;
+            /** @description When it is tried next; while it is being tried, when others may take it over. */
+            nextAt: string | null;
+            /** @description What the receiver answered last; null when there was no answer. */
+            status: number | null;
+            fault: string | null;
+            createdAt: string;
+            deliveredAt: string | null;
+        };
+        DeliveryPage: {
+            items: components["schemas"]["Delivery"][];
+            /** @description Null on the last page. */
+            nextCursor: string | null;
+        };
+        /**
+         * @description Tried until it is taken, at once and up to nine times more; or given up.
+         * @enum {string}
+         */
+        DeliveryState: "due" | "delivered" | "givenUp";
         /** @description Length and bearing at each end as drawn or seen, where known. */
         DescribedLintel: {
             length: components["schemas"]["LengthView"] | null;
@@ -1366,6 +1545,11 @@ export interface components {
         DirectionColumnInput: {
             column: string;
         };
+        /**
+         * @description The receiver answered 410; or an event was given up and nothing has reached the receiver since it happened.
+         * @enum {string}
+         */
+        DisabledBecause: "gone" | "unreachable";
         /** @description Another source that says otherwise. */
         Disagreement: {
             source: string;
@@ -1409,8 +1593,6 @@ export interface components {
             openings: components["schemas"]["OpeningAfterPosting"][];
         };
         EntriesRequest: {
-            /** @description The id of the project. */
-            project: string;
             entries: components["schemas"]["EntryInput"][];
         };
         /** @description One thing to put on record: exactly one of design, observation, correction, signOff, waiver, remedy and verification. */
@@ -1499,7 +1681,14 @@ export interface components {
             release?: string | null;
             /** @description Keeps the evaluation, so that it can be read and reproduced. Needs the scope "record". */
             keep?: boolean | null;
+            /** @description The project in whose record it is kept, for all who may record in it. Left out, it is for those alone who may record in all projects. */
+            project?: string | null;
         };
+        /**
+         * @description What one can listen for. As a CloudEvent its type begins with "wythe.".
+         * @enum {string}
+         */
+        EventType: "openingRecorded" | "holdPointSignedOff" | "projectCreated" | "projectChanged" | "amendmentAdopted" | "evaluationKept";
         /**
          * @description primary: the text itself was read. secondary: a text that states the figure was read. memory: not confirmed in a text.
          * @enum {string}
@@ -1757,10 +1946,6 @@ export interface components {
             openings: components["schemas"]["OpeningAfterPosting"][];
         };
         FormAnswersRequest: {
-            /** @description The id of the project. */
-            project: string;
-            /** @description The client's own id of the opening within the project. */
-            opening: string;
             /**
              * Format: uuid
              * @description Of this filling of the form, made by the client. The id of every answer follows from it, so that the same form sent twice is one.
@@ -2169,6 +2354,7 @@ export interface components {
             dryHoursLeftOut?: boolean | null;
         };
         ImpactExample: {
+            /** @description The mark of the opening; of a kept one that the token may not read, only that it is one. */
             reference: string;
             asOf: string;
             verdictBefore: components["schemas"]["Verdict"];
@@ -2823,12 +3009,14 @@ export interface components {
             instance: string;
             code: components["schemas"]["ProblemCode"];
             errors: components["schemas"]["ProblemError"][];
+            /** @description The quotas that were used up, by their names in RateLimit-Policy. */
+            "violated-policies"?: string[];
         };
         /**
          * @description The last part of `type`.
          * @enum {string}
          */
-        ProblemCode: "invalidInput" | "placeMissing" | "unknownJurisdiction" | "unknownEdition" | "severalCodesAdopted" | "catalogFault" | "notFound" | "unauthenticated" | "forbidden" | "idTaken" | "versionMissing" | "versionStale" | "recordBusy" | "amendmentRefused" | "alreadyAdopted" | "catalogGone" | "malformed" | "methodNotAllowed" | "notAcceptable" | "unsupportedMediaType" | "tooLarge" | "unavailable" | "internal";
+        ProblemCode: "invalidInput" | "placeMissing" | "unknownJurisdiction" | "unknownEdition" | "severalCodesAdopted" | "catalogFault" | "notFound" | "unauthenticated" | "forbidden" | "idTaken" | "versionMissing" | "versionStale" | "recordBusy" | "amendmentRefused" | "alreadyAdopted" | "catalogGone" | "webhookDisabled" | "keyReused" | "stillRunning" | "quotaExceeded" | "malformed" | "methodNotAllowed" | "notAcceptable" | "unsupportedMediaType" | "tooLarge" | "addressTooLong" | "headersTooLarge" | "tooSlow" | "unavailable" | "identityProviderSilent" | "internal";
         ProblemError: {
             code: string;
             /** @description JSON Pointer (RFC 6901) into what was sent. */
@@ -2853,10 +3041,6 @@ export interface components {
             changedAt: string;
         };
         ProjectChange: {
-            /** @description The id of the project. */
-            project: string;
-            /** @description The version that the change is based on; over REST the If-Match header. */
-            version?: string | null;
             title: string;
             /** @description Whose rules apply. Left out with an edition, the published texts alone are meant. */
             jurisdiction?: string | null;
@@ -3238,8 +3422,6 @@ export interface components {
             results: components["schemas"]["ImportedOpening"][];
         };
         ScheduleImportRequest: {
-            /** @description The id of the project. */
-            project: string;
             /**
              * Format: uuid
              * @description The id of this import, made by the client: the same import sent twice is one.
@@ -3285,6 +3467,11 @@ export interface components {
             count?: number | null;
             opening: components["schemas"]["OpeningInput"];
         };
+        /**
+         * @description How the newest signing secret lies in the store. Encrypted needs WEBHOOK_KEY in the configuration.
+         * @enum {string}
+         */
+        SecretKept: "encrypted" | "inTheClear";
         /** @enum {string} */
         SectionChosen: "described" | "lightest" | "notKnown";
         /**
@@ -3679,7 +3866,9 @@ export interface components {
             id: string;
             title: string;
             evaluate: boolean;
+            /** @description In all projects. */
             record: boolean;
+            projects: string[];
             amend: string[];
             administer: boolean;
             createdAt: string;
@@ -3691,9 +3880,12 @@ export interface components {
         };
         TokenRequest: {
             title: string;
+            /** @description May read the catalog and evaluate, and nothing else. Every other scope takes this in. */
             evaluate?: boolean | null;
-            /** @description May keep evaluations. */
+            /** @description May open projects, record in all of them and keep evaluations. */
             record?: boolean | null;
+            /** @description May record in these projects alone, and sees no other. */
+            projects?: string[] | null;
             /** @description May draft and adopt amendments of these jurisdictions and all within them. */
             amend?: string[] | null;
             /** @description May make and revoke tokens. */
@@ -3952,6 +4144,42 @@ export interface components {
             linear: number;
             greatestSpell: number;
         };
+        Webhook: {
+            webhook: string;
+            target: string;
+            description: string | null;
+            eventTypes: components["schemas"]["EventType"][];
+            projects: string[] | null;
+            state: components["schemas"]["WebhookState"];
+            disabledAt: string | null;
+            disabledBecause: components["schemas"]["DisabledBecause"] | null;
+            lastDeliveredAt: string | null;
+            secretKept: components["schemas"]["SecretKept"];
+            /** @description After a change of the secret. */
+            oldSecretSignsUntil: string | null;
+            createdAt: string;
+        };
+        WebhookPage: {
+            items: components["schemas"]["Webhook"][];
+            /** @description Null on the last page. */
+            nextCursor: string | null;
+        };
+        WebhookRequest: {
+            /** @description An https address on the public network that answers 2xx within 15 seconds. Redirections are not followed. */
+            target: string;
+            /** @description All when left out. */
+            eventTypes?: components["schemas"]["EventType"][] | null;
+            /** @description Events of these projects only. Adopted amendments and kept evaluations belong to no project and are not narrowed by it. */
+            projects?: string[] | null;
+            description?: string | null;
+        };
+        /** @enum {string} */
+        WebhookState: "active" | "disabled";
+        WebhookWithSecret: {
+            webhook: components["schemas"]["Webhook"];
+            /** @description The signing secret, "whsec_" and Base64. Shown this once. */
+            secret: string;
+        };
         WeightView: {
             inchPound: string;
             si: string;
@@ -3962,10 +4190,82 @@ export interface components {
             unit: string;
         };
     };
-    responses: never;
+    responses: {
+        /** @description The caller has it already: it sent this ETag in If-None-Match. */
+        NotModified: {
+            headers: {
+                ETag: components["headers"]["ETag"];
+                [name: string]: unknown;
+            };
+            content?: never;
+        };
+        /** @description A token was sent that is unknown, expired or revoked, or one is needed. */
+        Unauthenticated: {
+            headers: {
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                RateLimit: components["headers"]["RateLimit"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description More was asked for than the quota allows. */
+        QuotaExceeded: {
+            headers: {
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                RateLimit: components["headers"]["RateLimit"];
+                "Retry-After": components["headers"]["RetryAfter"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The service failed. Nothing was decided. */
+        Failed: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+    };
     parameters: never;
     requestBodies: never;
-    headers: never;
+    headers: {
+        /**
+         * @description Strong: changes with every byte of the answer. Of what can be changed, the part before the semicolon is the version that If-Match has to name.
+         * @example "Qm9keSBvZiB0aGUgYW5zd2Vy"
+         */
+        ETag: string;
+        /**
+         * @description Who may keep the answer, and whether it has to be asked for again.
+         * @example public, no-cache
+         */
+        CacheControl: string;
+        /**
+         * @description The quota: so many units (q) in so many seconds (w). Not there when nobody counts.
+         * @example "default";q=3000;w=60
+         */
+        RateLimitPolicy: string;
+        /**
+         * @description What is left of it: units (r) and seconds until there are all again (t).
+         * @example "default";r=2995;t=41
+         */
+        RateLimit: string;
+        /**
+         * @description Seconds to wait.
+         * @example 41
+         */
+        RetryAfter: number;
+        /**
+         * @description The next page (rel="next"), and what to read about a deprecation (rel="deprecation").
+         * @example <https://wythe.example/v1/rules?after=b2ZmaWNl>; rel="next"
+         */
+        Link: string;
+    };
     pathItems: never;
 }
 export type $defs = Record<string, never>;
@@ -3988,6 +4288,24 @@ export interface operations {
                     "application/json": components["schemas"]["HealthStatus"];
                 };
             };
+            /** @description The store does not answer. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was wrong. */
+            "4XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     ready: {
@@ -4008,6 +4326,15 @@ export interface operations {
                     "application/json": components["schemas"]["HealthStatus"];
                 };
             };
+            /** @description The store does not answer. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The service is stopping. */
             503: {
                 headers: {
@@ -4017,12 +4344,24 @@ export interface operations {
                     "application/json": components["schemas"]["HealthStatus"];
                 };
             };
+            /** @description The request was wrong. */
+            "4XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     evaluateOpening: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4079,15 +4418,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Evaluation"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4120,15 +4468,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Evaluation"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4161,15 +4520,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Reproduction"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4220,15 +4588,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["RulePage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4273,15 +4652,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["RuleDetail"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4318,15 +4708,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["JurisdictionPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4362,15 +4763,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Jurisdiction"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4407,15 +4819,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["AmendmentPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4450,15 +4873,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Amendment"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4495,15 +4929,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["AmendmentDraftPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4527,12 +4972,79 @@ export interface operations {
                 /** @description Checks and answers as if it were kept, and keeps nothing. */
                 validateOnly?: boolean | null;
             };
-            header?: never;
+            header?: {
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "amendment": "us-xa-101/ord-2026-40",
+                 *       "jurisdiction": "us-xa-101",
+                 *       "amends": {
+                 *         "publication": "irc",
+                 *         "editions": [
+                 *           "2021"
+                 *         ]
+                 *       },
+                 *       "instrument": {
+                 *         "kind": "ordinance",
+                 *         "number": "2026-40",
+                 *         "section": "9-4",
+                 *         "adopted": "2026-02-10",
+                 *         "href": "https://law.example/us-xa-101/ord-2026-40"
+                 *       },
+                 *       "effectiveFrom": "2026-10-01",
+                 *       "effectiveUntil": null,
+                 *       "application": "permitApplicationDate",
+                 *       "supersedes": [],
+                 *       "modifications": [
+                 *         {
+                 *           "modification": "m1",
+                 *           "kind": "substitution",
+                 *           "target": {
+                 *             "rule": "tie.embedment",
+                 *             "part": "limit"
+                 *           },
+                 *           "old": {
+                 *             "inchPound": "1 1/2 [in_i]"
+                 *           },
+                 *           "new": {
+                 *             "governing": "inchPound",
+                 *             "inchPound": "2 [in_i]",
+                 *             "si": "51 mm",
+                 *             "locator": "9-4(b)"
+                 *           }
+                 *         }
+                 *       ],
+                 *       "examples": [
+                 *         {
+                 *           "name": "the day before",
+                 *           "rule": "tie.embedment",
+                 *           "asOf": "2026-09-30",
+                 *           "facts": {
+                 *             "ties.embedment": "1 3/4 in"
+                 *           },
+                 *           "outcome": "pass",
+                 *           "margin": "6.35 mm"
+                 *         },
+                 *         {
+                 *           "name": "from the day on",
+                 *           "rule": "tie.embedment",
+                 *           "asOf": "2026-10-01",
+                 *           "facts": {
+                 *             "ties.embedment": "1 3/4 in"
+                 *           },
+                 *           "outcome": "fail",
+                 *           "margin": "-6.35 mm"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": Record<string, never>;
                 "application/yaml": string;
             };
@@ -4541,15 +5053,24 @@ export interface operations {
             /** @description What was asked for. */
             201: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["AmendmentDraft"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4582,15 +5103,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["AmendmentDraft"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4611,9 +5143,9 @@ export interface operations {
     changeAmendmentDraft: {
         parameters: {
             query?: never;
-            header?: {
-                /** @description The ETag of the draft that the change is based on. */
-                "if-match"?: string;
+            header: {
+                /** @description The ETag of what the change is based on. The part up to the semicolon decides: the version. */
+                "if-match": string;
             };
             path: {
                 /** @description The id of the draft. */
@@ -4623,6 +5155,70 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "amendment": "us-xa-101/ord-2026-40",
+                 *       "jurisdiction": "us-xa-101",
+                 *       "amends": {
+                 *         "publication": "irc",
+                 *         "editions": [
+                 *           "2021"
+                 *         ]
+                 *       },
+                 *       "instrument": {
+                 *         "kind": "ordinance",
+                 *         "number": "2026-40",
+                 *         "section": "9-5",
+                 *         "adopted": "2026-02-10",
+                 *         "href": "https://law.example/us-xa-101/ord-2026-40"
+                 *       },
+                 *       "effectiveFrom": "2026-10-01",
+                 *       "effectiveUntil": null,
+                 *       "application": "permitApplicationDate",
+                 *       "supersedes": [],
+                 *       "modifications": [
+                 *         {
+                 *           "modification": "m1",
+                 *           "kind": "substitution",
+                 *           "target": {
+                 *             "rule": "tie.embedment",
+                 *             "part": "limit"
+                 *           },
+                 *           "old": {
+                 *             "inchPound": "1 1/2 [in_i]"
+                 *           },
+                 *           "new": {
+                 *             "governing": "inchPound",
+                 *             "inchPound": "2 [in_i]",
+                 *             "si": "51 mm",
+                 *             "locator": "9-4(b)"
+                 *           }
+                 *         }
+                 *       ],
+                 *       "examples": [
+                 *         {
+                 *           "name": "the day before",
+                 *           "rule": "tie.embedment",
+                 *           "asOf": "2026-09-30",
+                 *           "facts": {
+                 *             "ties.embedment": "1 3/4 in"
+                 *           },
+                 *           "outcome": "pass",
+                 *           "margin": "6.35 mm"
+                 *         },
+                 *         {
+                 *           "name": "from the day on",
+                 *           "rule": "tie.embedment",
+                 *           "asOf": "2026-10-01",
+                 *           "facts": {
+                 *             "ties.embedment": "1 3/4 in"
+                 *           },
+                 *           "outcome": "fail",
+                 *           "margin": "-6.35 mm"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": Record<string, never>;
                 "application/yaml": string;
             };
@@ -4631,15 +5227,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["AmendmentDraft"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4660,9 +5265,9 @@ export interface operations {
     deleteAmendmentDraft: {
         parameters: {
             query?: never;
-            header?: {
-                /** @description The ETag of the draft that the change is based on. */
-                "if-match"?: string;
+            header: {
+                /** @description The ETag of what the change is based on. The part up to the semicolon decides: the version. */
+                "if-match": string;
             };
             path: {
                 /** @description The id of the draft. */
@@ -4675,15 +5280,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["AmendmentDraft"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4721,15 +5335,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["AmendmentPreview"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4750,9 +5373,11 @@ export interface operations {
     adoptAmendmentDraft: {
         parameters: {
             query?: never;
-            header?: {
-                /** @description The ETag of the draft that the change is based on. */
-                "if-match"?: string;
+            header: {
+                /** @description The ETag of what the change is based on. The part up to the semicolon decides: the version. */
+                "if-match": string;
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
             };
             path: {
                 /** @description The id of the draft. */
@@ -4765,15 +5390,24 @@ export interface operations {
             /** @description What was asked for. */
             201: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Amendment"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4808,15 +5442,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["PublicationPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4852,15 +5497,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Publication"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4890,15 +5546,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Releases"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4937,15 +5604,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["FactPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -4975,15 +5653,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["HoldPointList"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5028,15 +5717,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Form"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5076,15 +5776,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Form"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5105,7 +5816,10 @@ export interface operations {
     postFormAnswers: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
+            };
             path: {
                 /** @description The id of the project. */
                 project: string;
@@ -5116,6 +5830,18 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "id": "0199a000-0000-7000-8000-000000000005",
+                 *       "at": "2026-03-02T09:00:00Z",
+                 *       "by": "inspector",
+                 *       "holdPoint": "lintelSet",
+                 *       "method": "examine",
+                 *       "answers": {
+                 *         "head_support_bearing_left": "4 in"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["FormAnswersRequest"];
             };
         };
@@ -5123,15 +5849,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["FormAnswersAnswer"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5168,15 +5903,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["QuantityPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5212,15 +5958,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["QuantityDetail"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5247,6 +6004,29 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "quantities": [
+                 *         "lintel.length",
+                 *         "lintel.effective-span"
+                 *       ],
+                 *       "edition": "irc-2021",
+                 *       "given": [
+                 *         {
+                 *           "from": "opening.width",
+                 *           "value": "6 ft"
+                 *         },
+                 *         {
+                 *           "from": "head.support.kind",
+                 *           "value": "looseSteelAngle"
+                 *         },
+                 *         {
+                 *           "from": "head.support.bearing",
+                 *           "value": "6 in"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["ComputationRequest"];
             };
         };
@@ -5254,15 +6034,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Computation"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5289,6 +6078,55 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "jurisdiction": "us-xa-101-2400000",
+                 *       "asOf": "2026-03-01",
+                 *       "openings": [
+                 *         {
+                 *           "count": 4,
+                 *           "opening": {
+                 *             "reference": "W-104",
+                 *             "basis": "asBuilt",
+                 *             "lengthUnit": "in",
+                 *             "opening": {
+                 *               "kind": "window",
+                 *               "width": "48",
+                 *               "height": "60",
+                 *               "headShape": "flat"
+                 *             },
+                 *             "head": {
+                 *               "support": {
+                 *                 "kind": "looseSteelAngle",
+                 *                 "section": "L5x3-1/2x5/16",
+                 *                 "bearing": [
+                 *                   "4",
+                 *                   "3 1/2"
+                 *                 ]
+                 *               },
+                 *               "flashing": {
+                 *                 "present": true,
+                 *                 "extensionPastJamb": [
+                 *                   "8",
+                 *                   "8"
+                 *                 ],
+                 *                 "endDamHeight": [
+                 *                   "2",
+                 *                   "0"
+                 *                 ],
+                 *                 "upstand": "8"
+                 *               },
+                 *               "weeps": {
+                 *                 "kind": "openHeadJoint",
+                 *                 "spacing": "24",
+                 *                 "onFlashing": true
+                 *               }
+                 *             }
+                 *           }
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["TakeOffRequest"];
             };
         };
@@ -5296,15 +6134,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["TakeOff"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5331,6 +6178,20 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "stockLengths": [
+                 *         "10 ft"
+                 *       ],
+                 *       "pieces": [
+                 *         {
+                 *           "reference": "W-104",
+                 *           "length": "5 ft 4 in",
+                 *           "count": 4
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["CutListRequest"];
             };
         };
@@ -5338,15 +6199,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["CutListAnswer"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5373,6 +6243,31 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "format": "table",
+                 *       "azimuths": [
+                 *         180
+                 *       ],
+                 *       "text": "time,rain,wind,from\n2013-06-10T13:00,0.4,5.1,180\n2013-06-10T14:00,1.2,6.3,190\n",
+                 *       "layout": {
+                 *         "time": {
+                 *           "column": "time"
+                 *         },
+                 *         "rain": {
+                 *           "column": "rain",
+                 *           "unit": "mm"
+                 *         },
+                 *         "wind": {
+                 *           "column": "wind",
+                 *           "unit": "m/s"
+                 *         },
+                 *         "direction": {
+                 *           "column": "from"
+                 *         }
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["DrivingRainRequest"];
             };
         };
@@ -5380,15 +6275,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["DrivingRainAnalysis"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5423,15 +6327,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ProjectPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5452,12 +6367,23 @@ export interface operations {
     createProject: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "id": "0199a000-0000-7000-8000-000000000001",
+                 *       "title": "12 Quarry Walk",
+                 *       "jurisdiction": "us-xa-101-2400000",
+                 *       "asOf": "2026-03-01"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ProjectRequest"];
             };
         };
@@ -5465,15 +6391,24 @@ export interface operations {
             /** @description What was asked for. */
             201: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Project"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5506,15 +6441,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Project"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5535,9 +6481,9 @@ export interface operations {
     changeProject: {
         parameters: {
             query?: never;
-            header?: {
-                /** @description The ETag of the draft that the change is based on. */
-                "if-match"?: string;
+            header: {
+                /** @description The ETag of what the change is based on. The part up to the semicolon decides: the version. */
+                "if-match": string;
             };
             path: {
                 /** @description The id of the project. */
@@ -5547,6 +6493,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "12 Quarry Walk, east wing",
+                 *       "jurisdiction": "us-xa-101-2400000",
+                 *       "asOf": "2026-03-01"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ProjectChange"];
             };
         };
@@ -5554,15 +6507,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Project"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5583,7 +6545,10 @@ export interface operations {
     postEntries: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
+            };
             path: {
                 /** @description The id of the project. */
                 project: string;
@@ -5592,6 +6557,71 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "entries": [
+                 *         {
+                 *           "id": "0199a000-0000-7000-8000-000000000002",
+                 *           "opening": "W-104",
+                 *           "at": "2026-03-01T15:00:00Z",
+                 *           "by": "design-office",
+                 *           "design": {
+                 *             "description": {
+                 *               "reference": "W-104",
+                 *               "basis": "asBuilt",
+                 *               "lengthUnit": "in",
+                 *               "opening": {
+                 *                 "kind": "window",
+                 *                 "width": "48",
+                 *                 "height": "60",
+                 *                 "headShape": "flat"
+                 *               },
+                 *               "head": {
+                 *                 "support": {
+                 *                   "kind": "looseSteelAngle",
+                 *                   "section": "L5x3-1/2x5/16",
+                 *                   "bearing": [
+                 *                     "4",
+                 *                     "3 1/2"
+                 *                   ]
+                 *                 },
+                 *                 "flashing": {
+                 *                   "present": true,
+                 *                   "extensionPastJamb": [
+                 *                     "8",
+                 *                     "8"
+                 *                   ],
+                 *                   "endDamHeight": [
+                 *                     "2",
+                 *                     "0"
+                 *                   ],
+                 *                   "upstand": "8"
+                 *                 },
+                 *                 "weeps": {
+                 *                   "kind": "openHeadJoint",
+                 *                   "spacing": "24",
+                 *                   "onFlashing": true
+                 *                 }
+                 *               }
+                 *             }
+                 *           }
+                 *         },
+                 *         {
+                 *           "id": "0199a000-0000-7000-8000-000000000003",
+                 *           "opening": "W-104",
+                 *           "at": "2026-03-02T09:00:00Z",
+                 *           "by": "inspector",
+                 *           "observation": {
+                 *             "fact": "head.support.bearing",
+                 *             "member": "right",
+                 *             "value": "3 1/2 in",
+                 *             "method": "examine",
+                 *             "holdPoint": "lintelSet"
+                 *           }
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["EntriesRequest"];
             };
         };
@@ -5599,15 +6629,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["EntriesAnswer"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5628,7 +6667,10 @@ export interface operations {
     importSchedule: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
+            };
             path: {
                 /** @description The id of the project. */
                 project: string;
@@ -5637,6 +6679,36 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "import": "0199a000-0000-7000-8000-000000000004",
+                 *       "at": "2026-03-02T10:00:00Z",
+                 *       "by": "design-office",
+                 *       "lengthUnit": "in",
+                 *       "markColumn": "Mark",
+                 *       "csv": "Mark,Type,Width,Height\nW-201,DH,48,60\nW-202,DH,36,48\n",
+                 *       "columns": [
+                 *         {
+                 *           "column": "Type",
+                 *           "fact": "opening.kind",
+                 *           "values": [
+                 *             {
+                 *               "cell": "DH",
+                 *               "value": "window"
+                 *             }
+                 *           ]
+                 *         },
+                 *         {
+                 *           "column": "Width",
+                 *           "fact": "opening.width"
+                 *         },
+                 *         {
+                 *           "column": "Height",
+                 *           "fact": "opening.height"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["ScheduleImportRequest"];
             };
         };
@@ -5644,15 +6716,24 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ScheduleImport"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5690,15 +6771,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["JournalPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5736,15 +6828,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["OpeningPage"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5784,15 +6887,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Building"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5836,15 +6950,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "text/csv": string;
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5879,15 +7004,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["OpeningRecord"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5925,15 +7061,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Evaluation"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5973,6 +7120,11 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -5981,9 +7133,15 @@ export interface operations {
                     "application/zip": string;
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6013,15 +7171,26 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["TokenList"];
                 };
             };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6042,12 +7211,22 @@ export interface operations {
     createToken: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "form app of the inspectors",
+                 *       "record": true,
+                 *       "expiresAt": "2027-03-01T00:00:00Z"
+                 *     }
+                 */
                 "application/json": components["schemas"]["TokenRequest"];
             };
         };
@@ -6055,15 +7234,24 @@ export interface operations {
             /** @description What was asked for. */
             201: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["CreatedToken"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -6096,15 +7284,505 @@ export interface operations {
             /** @description What was asked for. */
             200: {
                 headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["RevokedToken"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
             /** @description What is wrong, where, and how to mend it. */
             "4XX": {
                 headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listWebhooks: {
+        parameters: {
+            query?: {
+                /** @description How many to answer at most; 50 when left out. */
+                first?: number;
+                /** @description The `nextCursor` of the page before. */
+                after?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookPage"];
+                };
+            };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    createWebhook: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A quoted text of the caller's own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "target": "https://hooks.example.com/openings",
+                 *       "eventTypes": [
+                 *         "openingRecorded",
+                 *         "holdPointSignedOff"
+                 *       ],
+                 *       "description": "readiness board of the site office"
+                 *     }
+                 */
+                "application/json": components["schemas"]["WebhookRequest"];
+            };
+        };
+        responses: {
+            /** @description What was asked for. */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookWithSecret"];
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readWebhook: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of the webhook. */
+                webhook: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Webhook"];
+                };
+            };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    deleteWebhook: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of the webhook. */
+                webhook: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeletedWebhook"];
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    rotateWebhookSecret: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of the webhook. */
+                webhook: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookWithSecret"];
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    enableWebhook: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of the webhook. */
+                webhook: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Webhook"];
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    pingWebhook: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of the webhook. */
+                webhook: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            202: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Delivery"];
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listDeliveries: {
+        parameters: {
+            query?: {
+                /** @description Only deliveries in this state. */
+                state?: "due" | "delivered" | "givenUp";
+                /** @description How many to answer at most; 50 when left out. */
+                first?: number;
+                /** @description The `nextCursor` of the page before. */
+                after?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the webhook. */
+                webhook: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeliveryPage"];
+                };
+            };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    replayDelivery: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of the webhook. */
+                webhook: string;
+                /** @description The id of the delivery. */
+                delivery: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            202: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Delivery"];
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
                     [name: string]: unknown;
                 };
                 content: {

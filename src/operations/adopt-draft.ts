@@ -4,11 +4,13 @@ import { validateAmendment } from '../evaluation/validate-amendment.ts'
 import type { Draft } from '../store/records.ts'
 import { adoptedAmendment, amendmentView } from './amendments.ts'
 import { draftId, ownDraft, version, versionMissing, versionStale } from './amendment-drafts.ts'
+import { adoptionEvent } from './events.ts'
 import { defineRecordOperation, failure, type Answer, type RecordDependencies } from './operation.ts'
 
 export const adoptDraft = defineRecordOperation({
   name: 'adoptAmendmentDraft',
   cost: { units: 20 },
+  makes: true,
   summary: 'Adopt a draft',
   description: 'Adopts a draft as it was last read: from then on it is in force on its dates, on every replica, and is never edited or deleted. A later amendment may supersede it.',
   input: z.strictObject({ draft: draftId, version }),
@@ -29,7 +31,8 @@ async function adopt(deps: RecordDependencies, draft: Draft, left: number): Prom
   const { amendments, problems, affected } = validateAmendment(catalog, [{ path: '', content: draft.document }])
   const amendment = amendments[0]
   if (!amendment || problems.length + affected.length > 0) return refused([...problems, ...affected])
-  const adopted = await deps.records.adopt({ amendment, digest: digestOf(amendment), adoptedAt: deps.now().toISOString(), adoptedBy: deps.caller.token ?? '' }, draft, sequence)
+  const adoption = { amendment, digest: digestOf(amendment), adoptedAt: deps.now().toISOString(), adoptedBy: deps.caller.token ?? '' }
+  const adopted = await deps.records.adopt(adoption, draft, sequence, [adoptionEvent(deps, { ...adoption, sequence: sequence + 1 })])
   if (adopted.ok) {
     await deps.active.refresh()
     return { ok: true, value: amendmentView(adopted.adopted.amendment) }

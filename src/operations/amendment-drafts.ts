@@ -31,6 +31,7 @@ const view = z
 
 export const createDraft = defineRecordOperation({
   name: 'createAmendmentDraft',
+  makes: true,
   summary: 'Draft an amendment',
   description: 'Keeps an amendment as a draft, with everything that still stands in its way. Nobody is bound by a draft. With validateOnly nothing is kept.',
   input: z.strictObject({ ...draftText, validateOnly: z.boolean().nullish().meta({ description: 'Checks and answers as if it were kept, and keeps nothing.' }) }),

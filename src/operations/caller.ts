@@ -2,10 +2,14 @@ import type { Scope } from '../store/records.ts'
 
 /** Who asks: a token with its scopes, or nobody in particular. */
 export interface Caller {
-  /** The id of the token; null for a caller without one. */
+  /** The id of the token, or for the access token of an identity provider a digest of issuer and subject; null for a caller without one. */
   readonly token: string | null
   readonly scopes: readonly Scope[]
 }
 
-/** Without a token one may read the catalog and evaluate. */
-export const anonymous: Caller = { token: null, scopes: [{ kind: 'evaluate' }] }
+/** What may be asked without a token: to read the catalog and evaluate, or nothing. */
+export type AnonymousAccess = 'evaluate' | 'none'
+
+export function anonymousCaller(access: AnonymousAccess): Caller {
+  return { token: null, scopes: access === 'evaluate' ? [{ kind: 'evaluate' }] : [] }
+}

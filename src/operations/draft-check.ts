@@ -2,6 +2,7 @@ import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
 import { readAmendmentText } from '../catalog/intake.ts'
 import { validateAmendment } from '../evaluation/validate-amendment.ts'
+import { malformedPlaces } from '../opening/well-formed.ts'
 import { failure, type Answer } from './operation.ts'
 
 const text = z.string()
@@ -30,6 +31,8 @@ export function readDraftText(source: string, format: 'json' | 'yaml'): Answer<R
   const read = readAmendmentText(source, format)
   if (!read.ok) return failure('invalidInput', read.problems)
   const document = read.value
+  const malformed = malformedPlaces(document)
+  if (malformed.length > 0) return failure('invalidInput', malformed)
   const jurisdiction = typeof document === 'object' && document !== null && 'jurisdiction' in document ? document.jurisdiction : undefined
   if (typeof jurisdiction === 'string') return { ok: true, value: { jurisdiction, document } }
   return failure('invalidInput', [{ code: 'missingKey', pointer: '/jurisdiction', detail: 'is required: an amendment says whose it is' }])

@@ -11,6 +11,7 @@ import { scheduleAnswer, scheduleRequest, type ScheduleAnswer, type ScheduleRequ
 
 export const importSchedule = defineRecordOperation({
   name: 'importSchedule',
+  makes: true,
   summary: 'Import an opening schedule',
   description: 'Makes the design of an opening from each row of a sheet, with every problem of every row told at once. One problem anywhere holds everything back, unless the good rows are to be taken. The answer says which were.',
   input: scheduleRequest,

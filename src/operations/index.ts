@@ -26,6 +26,8 @@ import { computeQuantities } from './compute-quantities.ts'
 import { listQuantities, readQuantity } from './quantities.ts'
 import { takeOff } from './take-off.ts'
 import { createToken, listTokens, revokeToken } from './tokens.ts'
+import { listDeliveries, pingWebhook, replayDelivery } from './webhook-deliveries.ts'
+import { createWebhook, deleteWebhook, enableWebhook, listWebhooks, readWebhook, rotateWebhookSecret } from './webhooks.ts'
 
 /** Everything the service does. */
 export const operations = {
@@ -36,4 +38,5 @@ export const operations = {
   createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, exportProject,
   listOpenings, readBuilding, readBuildingTable, importSchedule, readOpeningForm, postFormAnswers,
   createToken, listTokens, revokeToken,
+  createWebhook, listWebhooks, readWebhook, deleteWebhook, enableWebhook, rotateWebhookSecret, listDeliveries, pingWebhook, replayDelivery,
 } as const

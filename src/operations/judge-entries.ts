@@ -13,7 +13,7 @@ export interface Judged {
   readonly accepted: readonly (ReadEntry & { readonly fresh: NewEntry })[]
   /** Problems by the place in what was sent. */
   readonly refused: ReadonlyMap<number, readonly Problem[]>
-  /** By what they were judged; it must not have grown when they are appended. */
+  /** By what they were judged, and what follows from them foreseen; it must not have grown when they are appended. */
   readonly seen: Seen
 }
 
@@ -36,7 +36,7 @@ export function judgeEntries(deps: RecordDependencies, project: Project, read: r
     const verdict = known ? { judged: null } : verdictOn(deps, project, one, [...earlier, ...asRecorded(accepted, opening)])
     if ('problems' in verdict) refused.set(one.index, verdict.problems)
     else accepted.push({ ...one, fresh: { ...one.fresh, judged: verdict.judged } })
-    if (!known && (one.kind === 'design' || one.kind === 'signOff')) seen.set(opening, earlier.at(-1)?.sequence ?? 0)
+    if (!known) seen.set(opening, earlier.at(-1)?.sequence ?? 0)
   }
   return { accepted: accepted.toSorted((a, b) => a.index - b.index), refused, seen }
 }

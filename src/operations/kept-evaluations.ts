@@ -2,7 +2,8 @@ import { z } from 'zod'
 import { evaluation, type Evaluation } from '../evaluation/document.ts'
 import type { KeptEvaluation } from '../store/records.ts'
 import { answerDifferences } from './answer-difference.ts'
-import { refuseUnless } from './permission.ts'
+import type { Caller } from './caller.ts'
+import { mayRecord, recordable, refuseUnlessAdmitted } from './permission.ts'
 import { evaluateOpening } from './evaluate-opening.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 
@@ -15,11 +16,9 @@ export const readEvaluation = defineRecordOperation({
   description: 'Answers a kept evaluation word for word as it was given.',
   input,
   output: evaluation,
-  answer: async ({ records, caller }, { evaluation: id }) => {
-    const refused = refuseUnless(caller, 'record')
-    if (refused) return refused
-    const kept = await records.readEvaluation(id)
-    return kept ? { ok: true, value: kept.answer as Evaluation } : notFound('evaluation', id)
+  answer: async (deps, { evaluation: id }) => {
+    const found = await keptFor(deps, id)
+    return found.ok ? { ok: true, value: found.value.answer as Evaluation } : found
   },
 })
 
@@ -45,14 +44,25 @@ export const reproduceEvaluation = defineRecordOperation({
   input,
   output: reproduction,
   answer: async (deps, { evaluation: id }) => {
-    const refused = refuseUnless(deps.caller, 'record')
-    if (refused) return refused
-    const kept = await deps.records.readEvaluation(id)
-    if (!kept) return notFound('evaluation', id)
-    const again = await computeAgain(deps, kept)
-    return again.ok ? { ok: true, value: comparison(kept, again.value) } : again
+    const found = await keptFor(deps, id)
+    if (!found.ok) return found
+    const again = await computeAgain(deps, found.value)
+    return again.ok ? { ok: true, value: comparison(found.value, again.value) } : again
   },
 })
+
+/** A kept evaluation for a caller who may read it; one of another project is as good as none. */
+async function keptFor({ records, caller }: RecordDependencies, id: string): Promise<Answer<KeptEvaluation>> {
+  const refused = refuseUnlessAdmitted(caller, 'record')
+  if (refused) return refused
+  const kept = await records.readEvaluation(id)
+  return kept && mayRead(caller, kept) ? { ok: true, value: kept } : notFound('evaluation', id)
+}
+
+/** What was kept in no project is for those who may read all records. */
+export function mayRead(caller: Caller, { project }: KeptEvaluation): boolean {
+  return project === null ? recordable(caller) === null : mayRecord(caller, project)
+}
 
 /** By the catalog of that time, told by its digest; by today's where that one is gone, which the answer then shows. */
 async function computeAgain(deps: RecordDependencies, kept: KeptEvaluation): Promise<Answer<Evaluation>> {

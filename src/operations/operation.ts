@@ -6,7 +6,10 @@ import type { Checked, Problem } from '../opening/problem.ts'
 import { shapeProblems } from '../opening/shape-problems.ts'
 import type { ActiveCatalog } from '../store/active-catalog.ts'
 import type { Records } from '../store/records.ts'
+import type { Sealer } from '../webhooks/secret.ts'
+import type { TargetPolicy } from '../webhooks/target.ts'
 import type { Caller } from './caller.ts'
+import { cursorsFor, isPaged } from './cursor.ts'
 
 /** What operations need from outside. The clock and the ids come in here, so that everything below stays pure. */
 export interface Dependencies {
@@ -29,20 +32,29 @@ export interface RecordDependencies extends Dependencies {
   readonly newSecret: () => string
   /** Where the service is reached from outside, without a slash at the end. */
   readonly publicUrl: string
+  readonly webhooks: WebhookMeans
   /** Lets other requests have their turn in long work. */
   readonly giveWay: () => Promise<void>
   readonly tally?: Tally
 }
 
+/** How signing secrets are kept, and where deliveries may go. */
+export interface WebhookMeans {
+  readonly sealer: Sealer
+  readonly targets: TargetPolicy
+}
+
 export type FailureCode =
   | 'invalidInput' | 'idTaken' | 'placeMissing' | 'notFound' | 'unauthenticated' | 'forbidden'
-  | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | ResolutionCode
+  | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | 'webhookDisabled' | ResolutionCode
 
 /** Why an operation did not answer: one code, and every single problem behind it. */
 export interface Failure {
   readonly ok: false
   readonly code: FailureCode
   readonly problems: readonly Problem[]
+  /** The word of the scope that would have done, where one was lacking. */
+  readonly scope?: string
 }
 
 export type Answer<T> = { readonly ok: true; readonly value: T } | Failure
@@ -53,6 +65,15 @@ export interface Cost {
   readonly each?: string
 }
 
+/** That an operation is to be used no more, and what to read about it. Dates are days like "2027-01-31". */
+export interface Deprecation {
+  readonly since: string
+  /** The day from which it may be gone. */
+  readonly sunset?: string
+  /** An address that tells what to use instead. */
+  readonly link: string
+}
+
 /** One thing the service does. Both doors, REST and GraphQL, take their types and their validation from it. */
 export interface Operation<I extends z.ZodObject = z.ZodObject, O extends z.ZodType = z.ZodType> {
   readonly name: string
@@ -60,6 +81,9 @@ export interface Operation<I extends z.ZodObject = z.ZodObject, O extends z.ZodT
   readonly description: string
   /** One unit when left out. */
   readonly cost?: Cost
+  /** It makes something, so that twice sent could be twice made. */
+  readonly makes?: boolean
+  readonly deprecated?: Deprecation
   readonly input: I
   readonly output: O
   readonly run: (deps: Dependencies, raw: unknown) => Answer<z.output<O>>
@@ -89,7 +113,10 @@ export function defineRecordOperation<I extends z.ZodObject, O extends z.ZodType
     ...definition,
     run: async (deps, raw) => {
       const parsed = parseInput(definition.input, raw)
-      return parsed.ok ? answer({ ...deps, catalog: deps.active.state.catalog }, parsed.value) : parsed
+      if (!parsed.ok) return parsed
+      const pages = paging(definition, parsed.value, null)
+      const pinned = { ...deps, catalog: deps.active.state.catalog }
+      return pages.ok ? pages.sealed(await answer(pinned, pages.input)) : pages
     },
   }
 }
@@ -104,9 +131,28 @@ export function defineOperation<I extends z.ZodObject, O extends z.ZodType>({ an
     ...definition,
     run: (deps, raw) => {
       const parsed = parseInput(definition.input, raw)
-      return parsed.ok ? answer(deps, parsed.value) : parsed
+      if (!parsed.ok) return parsed
+      const pages = paging(definition, parsed.value, deps.catalog)
+      return pages.ok ? pages.sealed(answer(deps, pages.input)) : pages
     },
   }
+}
+
+type Paging<I, T> = Failure | { readonly ok: true; readonly input: I; readonly sealed: (answer: Answer<T>) => Answer<T> }
+
+/** Cursors are opened before an operation sees them and sealed after it, so that operations only know keys. A list of records outlives releases. */
+function paging<I extends z.ZodObject, O extends z.ZodType>(definition: Omit<Operation<I, O>, 'run'>, input: z.output<I>, catalog: Catalog | null): Paging<z.output<I>, z.output<O>> {
+  if (!isPaged(definition)) return { ok: true, input, sealed: (answer) => answer }
+  const { open, seal } = cursorsFor(definition, input, catalog && catalog.release)
+  const { after } = input as { readonly after?: string | null }
+  const key = after === null || after === undefined ? undefined : open(after)
+  if (typeof after === 'string' && key === undefined) return failure('invalidInput', [{ code: 'notAllowed', pointer: '/after', detail: 'is not a cursor of this list with these filters and this release of the catalog. Start again without it.' }])
+  const sealed = (answer: Answer<z.output<O>>): Answer<z.output<O>> => {
+    if (!answer.ok) return answer
+    const page = answer.value as { readonly nextCursor: string | null }
+    return { ok: true, value: { ...page, nextCursor: page.nextCursor === null ? null : seal(page.nextCursor) } as z.output<O> }
+  }
+  return { ok: true, input: { ...input, after: key }, sealed }
 }
 
 export function parseInput<I extends z.ZodType>(schema: I, raw: unknown): Answer<z.output<I>> {

@@ -2,11 +2,11 @@ import { z } from 'zod'
 import { outcome } from '../catalog/rule.ts'
 import type { Problem } from '../opening/problem.ts'
 import { entryInput } from '../record/entry.ts'
-import { openingRecordOf } from '../record/opening-record.ts'
-import { outcomeChanges } from '../record/outcomes.ts'
-import type { Appended, Entry, Project } from '../store/journal.ts'
+import type { Appended, Project } from '../store/journal.ts'
+import { recordEvents } from './events.ts'
 import { judgeEntries, type Judged } from './judge-entries.ts'
-import { assessmentBy, entriesOf, standingOf, standingView } from './opening-standing.ts'
+import { outlookAfter } from './opening-outlook.ts'
+import { entriesOf, standingView } from './opening-standing.ts'
 import { failure, notFound, parseInput, type Answer, type RecordDependencies, type RecordOperation } from './operation.ts'
 import { projectFor, projectId } from './projects.ts'
 import { readEntry, type Read, type ReadEntry } from './read-entry.ts'
@@ -46,6 +46,7 @@ export type EntriesAnswer = z.infer<typeof output>
 export const postEntries: RecordOperation<typeof input, typeof output> = {
   name: 'postEntries',
   cost: { units: 3, each: 'entries' },
+  makes: true,
   summary: 'Put things on record',
   description: 'Designs, observations, corrections, sign-offs, waivers, remedies and verifications, in any order, late or twice. Each is answered by itself; nothing that was taken is ever dropped or overwritten.',
   input,
@@ -69,8 +70,10 @@ async function record(deps: RecordDependencies, project: Project, sent: readonly
   for (let tries = 0; tries < mostTries; tries += 1) {
     const before = await entriesOf(deps, project.id, openingsOf(readable))
     const judged = judgeEntries(deps, project, readable, before)
-    const appending = await deps.records.appendEntries(project.id, judged.accepted.map(({ fresh }) => fresh), received, judged.seen)
-    if (appending.ok) return { ok: true, value: { results: resultsOf(sent, read, judged, appending.appended), openings: await afterPosting(deps, project, openingsOf(judged.accepted), before) } }
+    const outlook = await outlookAfter(deps, project, { before, accepted: judged.accepted.map(({ fresh }) => fresh) })
+    const eventsOf = (appended: readonly Appended[]) => recordEvents(deps, project.id, outlook(appended), received.receivedAt)
+    const appending = await deps.records.appendEntries(project.id, judged.accepted.map(({ fresh }) => fresh), received, judged.seen, eventsOf)
+    if (appending.ok) return { ok: true, value: { results: resultsOf(sent, read, judged, appending.appended), openings: outlook(appending.appended).map(({ standing, changed }) => ({ standing, changed: [...changed] })) } }
     if (appending.reason === 'absent') return notFound('project', project.id)
   }
   return failure('recordBusy', [{ code: 'recordBusy', pointer: '', detail: 'Others put on record at the same openings, faster than this could be judged. Nothing of it was taken; send it again.' }])
@@ -78,21 +81,6 @@ async function record(deps: RecordDependencies, project: Project, sent: readonly
 
 function openingsOf(entries: readonly ReadEntry[]): readonly string[] {
   return [...new Set(entries.map(({ entry }) => entry.opening))]
-}
-
-/** How each opening stands, and what of it came out otherwise than before. */
-async function afterPosting(deps: RecordDependencies, project: Project, openings: readonly string[], before: ReadonlyMap<string, readonly Entry[]>): Promise<EntriesAnswer['openings']> {
-  const after = await entriesOf(deps, project.id, openings)
-  const answered: EntriesAnswer['openings'] = []
-  for (const opening of openings) {
-    const [was, is] = [before, after].map((entries) => openingRecordOf(opening, entries.get(opening) ?? []))
-    if (!was || !is) throw new Error('a record is there before and after')
-    const [earlier, now] = [assessmentBy(deps, project, was, 'asBuiltOverDesign'), assessmentBy(deps, project, is, 'asBuiltOverDesign')]
-    const changed = now.ok ? outcomeChanges(earlier.ok ? earlier.value.findings : null, now.value.findings) : []
-    answered.push({ standing: standingOf(deps, is, now), changed: [...changed] })
-    await deps.giveWay()
-  }
-  return answered
 }
 
 function resultsOf(sent: readonly unknown[], read: readonly Read[], { accepted, refused }: Judged, appended: readonly Appended[]): EntryResult[] {

@@ -40,6 +40,7 @@ type Item = z.infer<typeof item>
 /** Takes a filled form. Each answer becomes one observation, recorded or refused by itself. */
 export const postFormAnswers = defineRecordOperation({
   name: 'postFormAnswers',
+  makes: true,
   summary: 'Post a filled form',
   description: 'Every answer becomes an observation of its fact, taken or refused by itself; sent again, nothing is recorded twice. The note of the form is kept with each.',
   input,

@@ -9,6 +9,7 @@ import { withAmendments } from '../evaluation/with-amendments.ts'
 import { describeOpening } from '../opening/describe.ts'
 import type { KeptEvaluation } from '../store/records.ts'
 import { draftId, ownDraft } from './amendment-drafts.ts'
+import { mayRead } from './kept-evaluations.ts'
 import { checkDraft } from './draft-check.ts'
 import { defineRecordOperation, failure, type RecordDependencies } from './operation.ts'
 import { impactView, previewView } from './preview-view.ts'
@@ -51,13 +52,13 @@ function takeReferences(catalog: Catalog, tally: ImpactTally): number {
 }
 
 /** Kept evaluations of the jurisdiction and all within it, a portion at a time, giving way between openings. */
-async function takeKept({ records, catalog, giveWay }: RecordDependencies, tally: ImpactTally, jurisdiction: string, most: number): Promise<{ taken: number; more: boolean }> {
+async function takeKept({ records, catalog, giveWay, caller }: RecordDependencies, tally: ImpactTally, jurisdiction: string, most: number): Promise<{ taken: number; more: boolean }> {
   const within = [...catalog.jurisdictions.keys()].filter((one) => pathTo(catalog, one)?.includes(jurisdiction))
   let [taken, after]: [number, string | null] = [0, null]
   while (taken < most) {
     const page = await records.listEvaluations(within, after, Math.min(portion, most - taken))
     for (const evaluation of page.items) {
-      takeOne(evaluation, tally)
+      takeOne(evaluation, tally, mayRead(caller, evaluation))
       await giveWay()
     }
     taken += page.items.length
@@ -67,11 +68,14 @@ async function takeKept({ records, catalog, giveWay }: RecordDependencies, tally
   return { taken, more: most > 0 }
 }
 
-function takeOne({ id, jurisdiction, request }: KeptEvaluation, tally: ImpactTally): void {
+/** What others kept is counted and shown without the mark that they gave it. */
+function takeOne({ id, jurisdiction, request }: KeptEvaluation, tally: ImpactTally, isOwn: boolean): void {
   const { opening, publication, holdPoint } = request as { opening: unknown; publication?: string | null; holdPoint?: KeptHoldPoint }
   const described = describeOpening(opening)
   if (!described.ok) return
-  tally.take({ reference: described.value.reference ?? id, opening: described.value, jurisdiction: jurisdiction ?? undefined, publication: publication ?? undefined, holdPoint })
+  tally.take({ reference: isOwn ? (described.value.reference ?? id) : ofOthers, opening: described.value, jurisdiction: jurisdiction ?? undefined, publication: publication ?? undefined, holdPoint })
 }
+
+const ofOthers = 'a kept opening'
 
 type KeptHoldPoint = Parameters<ImpactTally['take']>[0]['holdPoint']

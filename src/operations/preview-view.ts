@@ -29,7 +29,7 @@ const findingState = z.strictObject({ outcome, reason: reason.nullable(), force,
 
 const example = z
   .strictObject({
-    reference: text,
+    reference: text.meta({ description: 'The mark of the opening; of a kept one that the token may not read, only that it is one.' }),
     asOf: text,
     verdictBefore: verdict,
     verdictAfter: verdict,

@@ -5,8 +5,9 @@ import { entryId } from '../record/entry.ts'
 import type { Project } from '../store/journal.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 import { pageOf, paging } from './page.ts'
-import { refuseUnless } from './permission.ts'
+import { recordable, refuseUnless, refuseUnlessAdmitted, refuseUnlessRecords } from './permission.ts'
 import { resolvePlace } from './place.ts'
+import { projectEvent } from './events.ts'
 
 const text = z.string()
 
@@ -30,8 +31,9 @@ export const projectId = text.max(100).meta({ description: 'The id of the projec
 
 export const createProject = defineRecordOperation({
   name: 'createProject',
+  makes: true,
   summary: 'Open the record of a building',
-  description: 'A building whose openings are recorded, with the place and date that its permit fixes. The id is the client\'s; the same project sent twice is one.',
+  description: 'A building whose openings are recorded, with the place and date that its permit fixes. The id is the client\'s; the same project sent twice is one. Needs the scope "record" for all projects.',
   input: z.strictObject({ id: entryId, ...said }).meta({ id: 'ProjectRequest' }),
   output: projectView,
   answer: async (deps, { id, ...rest }) => {
@@ -39,7 +41,7 @@ export const createProject = defineRecordOperation({
     if (refused) return refused
     const at = deps.now().toISOString()
     const project = projectOf(id, rest, at, at)
-    if (await deps.records.createProject(project)) return { ok: true, value: viewOf(project) }
+    if (await deps.records.createProject(project, [projectEvent(deps, 'projectCreated', project)])) return { ok: true, value: viewOf(project) }
     const there = await deps.records.readProject(id)
     if (there?.version === project.version) return { ok: true, value: viewOf(there) }
     return failure('idTaken', [{ code: 'idTaken', pointer: '/id', detail: 'Another project has this id. Make a new one.' }])
@@ -61,13 +63,13 @@ export const readProject = defineRecordOperation({
 export const listProjects = defineRecordOperation({
   name: 'listProjects',
   summary: 'List projects',
-  description: 'Every building whose openings are recorded.',
+  description: 'Every building whose openings are recorded, among those that the token may record in.',
   input: z.strictObject(paging),
   output: pageOf(projectView, 'ProjectPage'),
   answer: async ({ records, caller }, { first, after }) => {
-    const refused = refuseUnless(caller, 'record')
+    const refused = refuseUnlessAdmitted(caller, 'record')
     if (refused) return refused
-    const { items, next } = await records.listProjects(null, after ?? null, first ?? 50)
+    const { items, next } = await records.listProjects(recordable(caller), after ?? null, first ?? 50)
     return { ok: true, value: { items: items.map(viewOf), nextCursor: next } }
   },
 })
@@ -79,19 +81,21 @@ export const changeProject = defineRecordOperation({
   input: z.strictObject({ project: projectId, version: text.max(100).nullish().meta({ description: 'The version that the change is based on; over REST the If-Match header.' }), ...said }).meta({ id: 'ProjectChange' }),
   output: projectView,
   answer: async (deps, { project: id, version, ...rest }) => {
-    const refused = refuseUnless(deps.caller, 'record') ?? placeProblem(deps, rest)
+    const found = await projectFor(deps, id)
+    const refused = found.ok ? placeProblem(deps, rest) : found
     if (refused) return refused
     if (!version) return failure('versionMissing', [{ code: 'versionMissing', pointer: '', detail: 'Name the version that the change is based on.' }])
     const at = deps.now().toISOString()
-    const changed = await deps.records.changeProject(id, version, projectOf(id, rest, at, at))
+    const next = projectOf(id, rest, at, at)
+    const changed = await deps.records.changeProject(id, version, next, next.version === version ? [] : [projectEvent(deps, 'projectChanged', next)])
     if (changed.ok) return { ok: true, value: viewOf(changed.project) }
     return changed.reason === 'absent' ? notFound('project', id) : failure('versionStale', [{ code: 'versionStale', pointer: '', detail: 'The project was changed since that version.' }])
   },
 })
 
-/** A project for a caller who may record. */
+/** A project for a caller who may record in it. */
 export async function projectFor({ records, caller }: RecordDependencies, id: string): Promise<Answer<Project>> {
-  const refused = refuseUnless(caller, 'record')
+  const refused = refuseUnlessRecords(caller, id)
   if (refused) return refused
   const project = await records.readProject(id)
   return project ? { ok: true, value: project } : notFound('project', id)

@@ -29,7 +29,7 @@ export const scheduleRequest = z
     project: projectId,
     import: entryId.meta({ description: 'The id of this import, made by the client: the same import sent twice is one.' }),
     csv: text.max(8_000_000).meta({ description: 'The sheet as CSV, at most 10,000 rows.' }),
-    delimiter: text.regex(/^[,;|\t]$/, 'must be a comma, a semicolon, a tab or an upright stroke').nullish().meta({ description: 'Between two cells; found out when left out.' }),
+    delimiter: text.regex(/^[,;|\t]$/, 'must be a comma, a semicolon, a tab or an upright stroke').meta({ maxLength: 1 }).nullish().meta({ description: 'Between two cells; found out when left out.' }),
     headerRow: z.int().min(1).max(100).nullish().meta({ description: 'The row of the sheet that has the headers; 1 when left out. What stands above is not read.' }),
     lengthUnit: z.enum(['in', 'mm']).nullish().meta({ description: 'The unit of every length that is written without one.' }),
     markColumn: column.meta({ description: 'The mark of the opening, which becomes its reference.' }),

@@ -2,12 +2,18 @@ import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
 import { releaseName } from '../catalog/release.ts'
 import { evaluation, type Evaluation } from '../evaluation/document.ts'
-import { refuseUnless } from './permission.ts'
+import type { KeptEvaluation } from '../store/records.ts'
+import { recordable, refuseUnlessAdmitted } from './permission.ts'
 import { evaluateOpening } from './evaluate-opening.ts'
-import { failure, parseInput, type Answer, type RecordDependencies, type RecordOperation } from './operation.ts'
+import { evaluationEvent } from './events.ts'
+import { failure, parseInput, type Answer, type Failure, type RecordDependencies, type RecordOperation } from './operation.ts'
+import { projectFor, projectId } from './projects.ts'
 
 const release = { release: releaseName.nullish().meta({ description: 'Evaluates by a past release of the catalog as it was cut; by what is in force now when left out.' }) }
-const keep = { keep: z.boolean().nullish().meta({ description: 'Keeps the evaluation, so that it can be read and reproduced. Needs the scope "record".' }) }
+const keep = {
+  keep: z.boolean().nullish().meta({ description: 'Keeps the evaluation, so that it can be read and reproduced. Needs the scope "record".' }),
+  project: projectId.nullish().meta({ description: 'The project in whose record it is kept, for all who may record in it. Left out, it is for those alone who may record in all projects.' }),
+}
 
 const withRelease = evaluateOpening.input.extend(release)
 const withKeep = withRelease.extend(keep).meta({ id: 'EvaluationRequest' })
@@ -30,6 +36,7 @@ export const serveEvaluation: RecordOperation<typeof withRelease, typeof evaluat
 export const keepEvaluation: RecordOperation<typeof withKeep, typeof evaluation> = {
   name: 'evaluateOpening',
   cost: { units: 6 },
+  makes: true,
   summary: evaluateOpening.summary,
   description: 'Applies the rules of a place and date to an opening, and computes what the crew needs to build it. Nothing is kept unless asked.',
   input: withKeep,
@@ -37,19 +44,29 @@ export const keepEvaluation: RecordOperation<typeof withKeep, typeof evaluation>
   run: async (deps, raw) => {
     const asked = parseInput(z.object(keep), membersOf(raw))
     if (!asked.ok) return asked
-    const kept = asked.value.keep === true
-    const refused = kept ? refuseUnless(deps.caller, 'record') : undefined
+    const { keep: kept, project = null } = asked.value
+    const refused = kept ? await refuseToKeep(deps, project) : project === null ? undefined : uselessProject
     if (refused) return refused
-    const answered = await serve(deps, without(raw, 'keep'))
+    const answered = await serve(deps, without(without(raw, 'keep'), 'project'))
     if (!answered.ok) return answered
-    if (kept) await deps.records.keepEvaluation(answered.value.record)
+    if (kept) await deps.records.keepEvaluation({ ...answered.value.record, project }, [evaluationEvent(deps, answered.value.answer)])
     return { ok: true, value: answered.value.answer }
   },
 }
 
+const uselessProject = failure('invalidInput', [{ code: 'notAllowed', pointer: '/project', detail: 'says where an evaluation is kept: send "keep": true with it, or leave it out' }])
+
+const projectMissing = failure('forbidden', [{ code: 'forbidden', pointer: '/project', detail: 'is needed: the token may record in some projects only, so say in which one the evaluation is kept' }])
+
+async function refuseToKeep(deps: RecordDependencies, project: string | null): Promise<Failure | undefined> {
+  if (project === null) return recordable(deps.caller) === null ? undefined : (refuseUnlessAdmitted(deps.caller, 'record') ?? projectMissing)
+  const found = await projectFor(deps, project)
+  return found.ok ? undefined : found
+}
+
 interface Served {
   readonly answer: Evaluation
-  readonly record: Parameters<RecordDependencies['records']['keepEvaluation']>[0]
+  readonly record: Omit<KeptEvaluation, 'project'>
 }
 
 async function serve(deps: RecordDependencies, raw: unknown): Promise<Answer<Served>> {

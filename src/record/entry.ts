@@ -6,11 +6,11 @@ import { holdPointId } from '../opening/hold-points.ts'
 import { openingSchema } from '../opening/schema.ts'
 
 const text = z.string()
-const instant = z.iso.datetime({ offset: true, error: 'must be a time with its offset, like "2026-03-02T09:30:00Z"' })
+const instant = z.iso.datetime({ offset: true, error: 'must be a time with its offset, like "2026-03-02T09:30:00Z"' }).max(40)
 const member = z.enum(['left', 'right']).nullish().meta({ description: 'Which end, seen from outside; both when left out.' })
 
 export const entryId = z.uuid('must be a UUID; version 7 keeps the order in which they were made').meta({ description: 'Made by the client, so that the same thing sent twice is one.' })
-export const openingId = text.regex(/^[\w.~-]{1,100}$/, 'must be 1 to 100 letters, digits, or any of . _ ~ -').meta({ description: "The client's own id of the opening within the project." })
+export const openingId = text.regex(/^[\w.~-]{1,100}$/, 'must be 1 to 100 letters, digits, or any of . _ ~ -').meta({ description: "The client's own id of the opening within the project.", maxLength: 100 })
 
 /** A value as it was read: what a form or a phone sends. */
 export const factValue = z
@@ -20,7 +20,7 @@ export const factValue = z
 const evidenceLink = z
   .strictObject({
     link: z.url('must be an address').max(2_000),
-    sha256: text.regex(/^[0-9a-f]{64}$/, 'must be a SHA-256 in 64 lower-case hexadecimal digits'),
+    sha256: text.regex(/^[0-9a-f]{64}$/, 'must be a SHA-256 in 64 lower-case hexadecimal digits').meta({ maxLength: 64 }),
     takenAt: instant.nullish(),
   })
   .meta({ id: 'EvidenceLink', description: 'A picture or a paper that is kept elsewhere, pinned by its SHA-256.' })

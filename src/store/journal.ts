@@ -1,4 +1,5 @@
 import { digestOf, digestOfText } from '../catalog/digest.ts'
+import type { NewEvent } from './outbox.ts'
 
 /** A building whose openings are recorded, with the place and date that its permit fixes. */
 export interface Project {
@@ -58,6 +59,9 @@ export type Seen = ReadonlyMap<string, number>
 /** What became of all; or nothing was appended, because there is no such project or a record that was judged by has grown meanwhile. */
 export type Appending = { readonly ok: true; readonly appended: readonly Appended[] } | { readonly ok: false; readonly reason: 'absent' | 'grown' }
 
+/** The events that follow from what became of entries. Called inside the transaction: it must be quick. */
+export type EventsOf = (appended: readonly Appended[]) => readonly NewEvent[]
+
 export type ProjectChange = { readonly ok: true; readonly project: Project } | { readonly ok: false; readonly reason: 'absent' | 'stale' }
 
 /** The chain before the first entry. */
@@ -77,13 +81,13 @@ export function brokenLink(entries: readonly Entry[], chain: string): number | u
 /** Projects and what was recorded on them: nothing in a journal is ever changed or deleted. */
 export interface Journal {
   /** False when the id is taken. */
-  createProject(project: Project): Promise<boolean>
+  createProject(project: Project, events?: readonly NewEvent[]): Promise<boolean>
   readProject(id: string): Promise<Project | undefined>
   listProjects(ids: readonly string[] | null, after: string | null, first: number): Promise<{ readonly items: readonly Project[]; readonly next: string | null }>
-  changeProject(id: string, seenVersion: string, next: Project): Promise<ProjectChange>
+  changeProject(id: string, seenVersion: string, next: Project, events?: readonly NewEvent[]): Promise<ProjectChange>
 
-  /** Appends entries in the order given, all or none. */
-  appendEntries(project: string, entries: readonly NewEntry[], received: Received, seen: Seen): Promise<Appending>
+  /** Appends entries in the order given, all or none, with the events that follow from what became of them. */
+  appendEntries(project: string, entries: readonly NewEntry[], received: Received, seen: Seen, eventsOf?: EventsOf): Promise<Appending>
   /** Entries of a project, or of one opening, after a sequence, in order. */
   readEntries(project: string, opening: string | null, afterSequence: number, first: number): Promise<readonly Entry[]>
   /** The ids of the openings of which a project has entries, in the order of their code points, after an id. */

@@ -1,5 +1,7 @@
 import type { Amendment } from '../catalog/amendment.ts'
 import type { Journal } from './journal.ts'
+import type { NewEvent, Outbox } from './outbox.ts'
+import type { KeptAnswers } from './kept-answers.ts'
 
 /** A draft of an amendment: may be wrong in any way, may be changed and thrown away. Nobody is bound by it. */
 export interface Draft {
@@ -29,6 +31,8 @@ export interface KeptEvaluation {
   readonly id: string
   /** The jurisdiction at which it was resolved; null for the published text alone. */
   readonly jurisdiction: string | null
+  /** The project in whose record it was kept, which decides who may read it; null for whoever may read all records. */
+  readonly project: string | null
   readonly evaluatedAt: string
   readonly release: string
   readonly catalogDigest: string
@@ -42,8 +46,8 @@ export interface KeptEvaluation {
   readonly answer: unknown
 }
 
-/** What a token may do. An amend scope covers the jurisdiction and everything within it. */
-export type Scope = { readonly kind: 'evaluate' } | { readonly kind: 'record' } | { readonly kind: 'amend'; readonly jurisdiction: string } | { readonly kind: 'administer' }
+/** What a token may do. A record scope without a project covers all projects; an amend scope covers the jurisdiction and everything within it. */
+export type Scope = { readonly kind: 'evaluate' } | { readonly kind: 'record'; readonly project?: string } | { readonly kind: 'amend'; readonly jurisdiction: string } | { readonly kind: 'administer' }
 
 /** A token as it is remembered: only the hash of its secret. */
 export interface Token {
@@ -65,8 +69,8 @@ export interface Page<T> {
   readonly next: string | null
 }
 
-/** What the service remembers. One interface over SQLite and PostgreSQL; both run the same contract suite. */
-export interface Records extends Journal {
+/** What the service remembers. Events that are given along go out if, and only if, what they tell of was remembered. One interface over SQLite and PostgreSQL; both run the same contract suite. */
+export interface Records extends Journal, Outbox, KeptAnswers {
   createDraft(draft: Draft): Promise<void>
   readDraft(id: string): Promise<Draft | undefined>
   listDrafts(jurisdictions: readonly string[] | null, after: string | null, first: number): Promise<Page<Draft>>
@@ -78,11 +82,11 @@ export interface Records extends Journal {
    * Appends an adoption and removes its draft in one transaction. Refused when the amendment exists, or when somebody adopted
    * since `seenSequence`, so that nothing is adopted against a catalog that was not looked at; `stale` when the draft was changed since.
    */
-  adopt(adoption: Omit<AdoptedAmendment, 'sequence'>, draft: Pick<Draft, 'id' | 'version'> | null, seenSequence: number): Promise<Adoption>
+  adopt(adoption: Omit<AdoptedAmendment, 'sequence'>, draft: Pick<Draft, 'id' | 'version'> | null, seenSequence: number, events?: readonly NewEvent[]): Promise<Adoption>
   /** All adoptions after a sequence, in order. */
   adoptionsAfter(sequence: number): Promise<readonly AdoptedAmendment[]>
 
-  keepEvaluation(evaluation: KeptEvaluation): Promise<void>
+  keepEvaluation(evaluation: KeptEvaluation, events?: readonly NewEvent[]): Promise<void>
   readEvaluation(id: string): Promise<KeptEvaluation | undefined>
   /** Kept evaluations of some jurisdictions, in the order of their ids, a page at a time. */
   listEvaluations(jurisdictions: readonly string[], after: string | null, first: number): Promise<Page<KeptEvaluation>>

@@ -5,6 +5,7 @@ import { costOf } from '../../src/api/graphql/cost.ts'
 import { buildGraphqlSchema } from '../../src/api/graphql/schema.ts'
 import { digestOfText } from '../../src/catalog/digest.ts'
 import { client } from './client.ts'
+import { jurisdictionService } from './jurisdiction.ts'
 
 const { http, graphql } = await client()
 const media = 'application/graphql-response+json; charset=utf-8'
@@ -141,6 +142,25 @@ test('a query answers the same before and after it is compiled', async () => {
   for (let time = 0; time < 6; time += 1) answers.push((await graphql(query).expect(200)).body)
   for (const one of answers) expect(one).toEqual(answers[0])
   expect(answers[0]).toMatchObject({ data: { rule: { rule: 'lintel.bearing-length' }, none: null }, errors: [{ path: ['none'], extensions: { code: 'notFound' } }] })
+})
+
+test('a page takes as many reads for many members as for one', async () => {
+  const { http: guarded, records, tokenFor } = await jurisdictionService()
+  const token = await tokenFor({ kind: 'record' })
+  const reads: string[] = []
+  const [listProjects, readProject] = [records.listProjects.bind(records), records.readProject.bind(records)]
+  records.listProjects = (...given) => { reads.push('listProjects'); return listProjects(...given) }
+  records.readProject = (...given) => { reads.push('readProject'); return readProject(...given) }
+  const readsFor = async (members: number): Promise<readonly string[]> => {
+    for (let number = 0; number < members; number += 1) {
+      await guarded.post('/v1/projects').set('authorization', `Bearer ${token}`).send({ id: crypto.randomUUID(), title: 'House', asOf: '2026-03-01', edition: 'irc-2021' }).expect(201)
+    }
+    reads.length = 0
+    await guarded.post('/graphql').set('authorization', `Bearer ${token}`).send({ query: '{ projects(first: 50) { items { project title version } nextCursor } }' }).expect(200)
+    return [...reads]
+  }
+  expect(await readsFor(1)).toEqual(['listProjects'])
+  expect(await readsFor(20)).toEqual(['listProjects'])
 })
 
 test('a mutation by GET is refused, with the method that is meant', async () => {

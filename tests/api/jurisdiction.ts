@@ -3,24 +3,25 @@ import supertest from 'supertest'
 import { afterAll } from 'vitest'
 import type { z } from 'zod'
 import { problemDocument } from '../../src/api/problem-document.ts'
-import { buildApp } from '../../src/app.ts'
+import { buildApp, type AppOptions } from '../../src/app.ts'
 import { digestOfText } from '../../src/catalog/digest.ts'
 import { openActiveCatalog } from '../../src/store/open-active-catalog.ts'
 import { openRecords } from '../../src/store/open-records.ts'
 import type { Scope } from '../../src/store/records.ts'
+import { sealerBy } from '../../src/webhooks/secret.ts'
 import { realCatalog } from '../catalog/real-catalog.ts'
 import { clock, publicUrl } from './client.ts'
 
 /** A service with a store of its own, in which amendments can be adopted, and tokens with the scopes that are asked for. */
-export async function jurisdictionService() {
+export async function jurisdictionService(options: Pick<AppOptions, 'doorkeeping' | 'logger' | 'quota' | 'trustedProxies'> = {}) {
   const records = await openRecords({ dataDir: ':memory:' })
   const faults: unknown[] = []
   const opened = await openActiveCatalog({ base: await realCatalog(), folder: 'catalog', trusted: null, records, onFault: (fault) => faults.push(fault) })
   if (!opened.ok) throw new Error('the catalog is refused')
   let made = 0
   const next = () => `id-${String(++made).padStart(6, '0')}`
-  const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate() }
-  const app = await buildApp({ deps, publicUrl, mostLag: 0 })
+  const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate(), webhooks: { sealer: sealerBy(undefined), targets: 'publicAndLoopback' as const } }
+  const app = await buildApp({ deps, publicUrl, mostLag: 0, ...options })
   await app.ready()
   afterAll(async () => {
     await app.close()

@@ -13,8 +13,8 @@ const broken = await client({ deps: { ...deps, catalog: new Proxy({} as Catalog,
 
 const somewhere = '/v1/rules?jurisdiction=us-xa-101-2400000'
 
-/** `unavailable` takes a busy service, in stopping.test.ts; the others take records and a caller, and are asked for where those are tested. */
-type ElsewhereCode = 'unavailable' | 'idTaken' | 'unauthenticated' | 'forbidden' | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone'
+/** `unavailable` takes a busy service, in stopping.test.ts, `identityProviderSilent` a provider, in identity-provider.test.ts; those about keys, quotas and headers are in habits.test.ts and bounds.test.ts; the others take records and a caller, and are asked for where those are tested. */
+type ElsewhereCode = 'keyReused' | 'stillRunning' | 'quotaExceeded' | 'headersTooLarge' | 'tooSlow' | 'unavailable' | 'identityProviderSilent' | 'idTaken' | 'unauthenticated' | 'forbidden' | 'versionMissing' | 'versionStale' | 'recordBusy' | 'amendmentRefused' | 'alreadyAdopted' | 'catalogGone' | 'webhookDisabled'
 
 /** A request that is answered with each code. A new code does not compile here until there is one. */
 const requests: Readonly<Record<Exclude<ProblemCode, ElsewhereCode>, () => PromiseLike<{ status: number; headers: unknown; body: unknown }>>> = {
@@ -30,6 +30,7 @@ const requests: Readonly<Record<Exclude<ProblemCode, ElsewhereCode>, () => Promi
   notAcceptable: () => http.post('/graphql').set('accept', 'text/csv').send({ query: '{ __typename }' }),
   unsupportedMediaType: () => http.post('/v1/evaluations').type('text/plain').send('one window'),
   tooLarge: () => http.post('/v1/evaluations').send({ opening: 'x'.repeat(1_100_000) }),
+  addressTooLong: () => http.get(`/v1/rules?after=${'x'.repeat(9_000)}`),
   internal: () => broken.http.get('/v1/facts'),
 }
 
@@ -56,7 +57,7 @@ describe('the table of problems', () => {
   })
 
   test('has a status of its own kind in every row: what the caller can mend is a 4xx', () => {
-    expect(Object.entries(problemTypes).filter(([, { status }]) => status >= 500).map(([code]) => code).toSorted()).toEqual(['catalogFault', 'internal', 'unavailable'])
+    expect(Object.entries(problemTypes).filter(([, { status }]) => status >= 500).map(([code]) => code).toSorted()).toEqual(['catalogFault', 'identityProviderSilent', 'internal', 'unavailable'])
     expect(Object.values(problemTypes).filter(({ status }) => status < 400)).toEqual([])
   })
 

@@ -53,7 +53,42 @@ describe('the service as a process', () => {
   })
 })
 
+/** A start takes some seconds on a busy machine. */
+const severalStarts = 120_000
+
+describe('who is let in', () => {
+  test('on this machine anyone may evaluate, and no key is made where nobody sits at a terminal', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'first-start-'))
+    const { port, stop } = await running({ DATA_DIR: folder })
+    expect((await ask(port, '/v1/facts')).status).toBe(200)
+    const { stdout } = await stop('SIGTERM')
+    expect(stdout).not.toContain('wythe_')
+    const made = await runCompiled('cli/wythe.js', ['create-token', 'operations', '--administer'], { DATA_DIR: folder })
+    expect(made).toMatchObject({ code: 0, stdout: expect.stringMatching(/^wythe_[\w-]{43}\n$/) as string })
+    const started = await running({ DATA_DIR: folder, HOST: '0.0.0.0' })
+    expect(await ask(started.port, '/v1/facts')).toMatchObject({ status: 401, body: { code: 'unauthenticated' } })
+    expect((await ask(started.port, '/v1/tokens', undefined, made.stdout.trim())).status).toBe(200)
+    expect((await started.stop('SIGTERM')).stdout).not.toContain(made.stdout.trim())
+    const chosen = await running({ DATA_DIR: folder, HOST: '0.0.0.0', ANONYMOUS: 'evaluate' })
+    expect((await ask(chosen.port, '/v1/facts')).status).toBe(200)
+    await chosen.stop('SIGTERM')
+    rmSync(folder, { recursive: true })
+  }, severalStarts)
+
+  test('an identity provider need not answer for the service to start', async () => {
+    const { port, stop } = await running({ HOST: '0.0.0.0', OIDC_ISSUER: `http://127.0.0.1:${await freePort()}`, OIDC_AUDIENCE: 'wythe' })
+    expect(await ask(port, '/v1/facts', undefined, 'eyJhbGciOiJFUzI1NiJ9.eyJzdWIiOiJhIn0.AAAA')).toMatchObject({ status: 503, body: { code: 'identityProviderSilent' } })
+    await stop('SIGTERM')
+  })
+})
+
 describe('the service does not start', () => {
+  test.each(['0.0.0.0', '::'])('on %s, which others reach, while nobody could be told from anybody else', async (HOST) => {
+    const { code, stdout, stderr } = await runCompiled('server.js', [], { PORT: String(await freePort()), HOST, ANONYMOUS: 'evaluate' })
+    expect({ code, stdout }).toEqual({ code: 1, stdout: '' })
+    expect(stderr).toMatch(/^The configuration cannot be used:\n {2}HOST: .+create-token.+\n.+OIDC_ISSUER/)
+  })
+
   test('with settings that cannot be used: all are named', async () => {
     const { code, stdout, stderr } = await runCompiled('server.js', [], { PORT: '80 80', LOG_LEVEL: 'loud', PUBLIC_URL: 'here' })
     expect({ code, stdout }).toEqual({ code: 1, stdout: '' })
@@ -108,9 +143,9 @@ function printed(stream: NodeJS.ReadableStream | null, text: string): Promise<vo
   })
 }
 
-function ask(port: number, path: string, agent?: Agent): Promise<{ status: number; body: unknown }> {
+function ask(port: number, path: string, agent?: Agent, token?: string): Promise<{ status: number; body: unknown }> {
   return new Promise((resolve, reject) => {
-    get({ host: '127.0.0.1', port, path, agent }, (response) => {
+    get({ host: '127.0.0.1', port, path, agent, headers: token === undefined ? {} : { authorization: `Bearer ${token}` } }, (response) => {
       let text = ''
       response.on('data', (data: Buffer) => { text += data.toString() })
       response.on('end', () => { resolve({ status: response.statusCode ?? 0, body: JSON.parse(text) }) })

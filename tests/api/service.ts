@@ -1,6 +1,7 @@
 import type { ServiceDependencies } from '../../src/api/caller.ts'
 import type { Dependencies } from '../../src/operations/operation.ts'
 import { openRecords } from '../../src/store/open-records.ts'
+import { sealerBy } from '../../src/webhooks/secret.ts'
 
 /** What the service works with: a catalog that nobody amends, and records that are forgotten. */
 export async function serviceOf(deps: Dependencies): Promise<ServiceDependencies> {
@@ -12,6 +13,7 @@ export async function serviceOf(deps: Dependencies): Promise<ServiceDependencies
     now: deps.now,
     newId: deps.newId,
     newSecret: () => `secret-${++secrets}`,
+    webhooks: { sealer: sealerBy(undefined), targets: 'public' },
     giveWay: async () => undefined,
     active: { state, refresh: async () => state, release: async () => undefined, releases: async () => [], catalogsOf: async () => [deps.catalog] },
   }

@@ -7,18 +7,23 @@ import { journalLosses, journalOf } from './crash/journal-account.ts'
 import { startPostgres, type PostgresServer } from './postgres-server.ts'
 import { adoptInTurn, adoption, draft, entry, project } from './samples.ts'
 import { keepsTheJournal } from './journal-contract.ts'
+import { keepsTheOutbox } from './outbox-contract.ts'
+import { keepsAnswers } from './kept-answers-contract.ts'
 import { isShared } from './shared.ts'
 
 const dataDir = '/not/used'
 let server: PostgresServer
 beforeAll(async () => { server = await startPostgres() }, 60_000)
-afterAll(() => server.end())
+afterAll(() => server.end(), 60_000)
 
 const freshPlace = async (): Promise<{ databaseUrl: string; dataDir: string }> => ({ databaseUrl: await server.freshDatabase(), dataDir })
 
 describe('PostgreSQL', () => keepsTheContract(freshPlace))
 
 describe('the journal in PostgreSQL', () => keepsTheJournal(freshPlace))
+
+describe('the outbox in PostgreSQL', () => keepsTheOutbox(freshPlace))
+describe('kept answers in PostgreSQL', () => keepsAnswers(freshPlace))
 
 describe('PostgreSQL among processes', () => isShared(freshPlace))
 

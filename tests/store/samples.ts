@@ -12,7 +12,7 @@ export const adoption = (name: string): Omit<AdoptedAmendment, 'sequence'> => ({
 })
 
 export const evaluation = (id: string, change: Partial<KeptEvaluation> = {}): KeptEvaluation => ({
-  id, jurisdiction: 'us-xa', evaluatedAt: '2026-03-03T10:00:00.000Z', release: '2026.1.0', catalogDigest: 'sha256:aa', sequence: 0,
+  id, jurisdiction: 'us-xa', project: null, evaluatedAt: '2026-03-03T10:00:00.000Z', release: '2026.1.0', catalogDigest: 'sha256:aa', sequence: 0,
   digest: `sha256:${id}`, verdict: 'pass', request: { opening: { width: '48' }, asOf: '2026-03-01' }, answer: { summary: { pass: 31 } }, ...change,
 })
 

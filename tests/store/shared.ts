@@ -1,11 +1,14 @@
 import { expect, test } from 'vitest'
 import { openRecords, type RecordsPlace } from '../../src/store/open-records.ts'
 import type { Records } from '../../src/store/records.ts'
+import { startReceiver } from '../webhooks/receiver.ts'
 import { startChild, type Child } from './child.ts'
 import { countCalls, later, until } from './contract.ts'
 import { journalLosses, journalOf } from './crash/journal-account.ts'
+import { delivererTo, eventLosses } from './crash/delivery-account.ts'
 import { losses, remembered } from './crash/remembered.ts'
-import { adoptInTurn } from './samples.ts'
+import { webhook } from '../webhooks/outbox-clock.ts'
+import { adoptInTurn, project } from './samples.ts'
 
 /** How often a writer is killed; `CRASHES=200` for the long form. */
 const crashes = Number(process.env['CRASHES'] ?? 5)
@@ -95,6 +98,38 @@ export function isShared(freshPlace: () => Promise<RecordsPlace>): void {
       expect(journalLosses(said, found, crashes * 2)).toEqual([])
     })
   }, 20_000 + crashes * 8_000)
+
+  test(`events that two deliver outlive kill -9 of both, ${crashes} times: each arrives at least once, and none that did not happen`, async () => {
+    const [place, receiver] = [await freshPlace(), await startReceiver()]
+    await using(place, async (records) => {
+      await records.createProject(project('p'))
+      await records.createWebhook(webhook('w', { target: receiver.address, eventTypes: ['openingRecorded'], enabledAt: new Date().toISOString() }), 1)
+    })
+    const said: string[] = []
+    for (let round = 0; round < crashes; round += 1) {
+      const tellers = await Promise.all(['x', 'y'].map((name) => started('crash/deliverer.ts', place, `w${round}${name}`)))
+      const before = receiver.arrived.length
+      tellers.forEach(begin)
+      await Promise.all(tellers.map((teller) => teller.line((line) => line.startsWith('told '))))
+      await until(() => receiver.arrived.length > before + 3, 20_000)
+      await later(Math.random() * 100)
+      await Promise.all(tellers.map((teller) => teller.kill()))
+      said.push(...tellers.flatMap(({ lines }) => lines))
+    }
+    await using(place, async (records) => {
+      const { deliverDue } = delivererTo(records)
+      const due = async () => (await records.listDeliveries('w', 'due', null, 1)).items.length
+      for (const end = Date.now() + 20_000; (await due()) > 0 && Date.now() < end;) {
+        await deliverDue()
+        await later(50)
+      }
+      const twice = receiver.arrived.length - new Set(receiver.arrived.map(({ headers }) => headers['webhook-id'])).size
+      process.stdout.write(`${crashes * 2} deliverers killed: ${said.filter((line) => line.startsWith('told ')).length} events acknowledged, ${receiver.arrived.length} arrivals, ${twice} of them again\n`)
+      expect(said.length).toBeGreaterThan(crashes * 2)
+      expect(eventLosses(said, receiver.arrived, await journalOf(records))).toEqual([])
+    })
+    await receiver.close()
+  }, 60_000 + crashes * 10_000)
 }
 
 function startWriter(place: RecordsPlace, name: string, rounds?: number): Promise<Child> {

@@ -9,6 +9,8 @@ import { openFile } from '../../src/store/sql/open-sqlite.ts'
 import { keepsTheContract, later } from './contract.ts'
 import { adoptInTurn, adoption, draft } from './samples.ts'
 import { keepsTheJournal } from './journal-contract.ts'
+import { keepsTheOutbox } from './outbox-contract.ts'
+import { keepsAnswers } from './kept-answers-contract.ts'
 import { isShared } from './shared.ts'
 
 let root = ''
@@ -23,6 +25,9 @@ describe('SQLite in a file', () => keepsTheContract(freshPlace))
 describe('SQLite in memory', () => keepsTheContract(async () => ({ dataDir: ':memory:' })))
 
 describe('the journal in SQLite', () => keepsTheJournal(freshPlace))
+
+describe('the outbox in SQLite', () => keepsTheOutbox(freshPlace))
+describe('kept answers in SQLite', () => keepsAnswers(freshPlace))
 
 describe('SQLite among processes', () => isShared(freshPlace))
 

@@ -21,10 +21,19 @@ interface Refused {
 
 /** What went wrong before a query could be answered: its own text is told as GraphQL does, and nothing else is shown. */
 export function requestErrors(error: unknown, request: FastifyRequest): Refused {
-  if (error instanceof GraphQLError) return { status: 400, ofDocument: false, errors: [error] }
+  if (error instanceof GraphQLError) return { status: statusOf(error), ofDocument: false, errors: [error] }
   if (isOfQuery(error)) return { status: error.statusCode ?? 400, ofDocument: error.code === 'MER_ERR_GQL_VALIDATION', errors: (error.errors ?? [error]).map((one) => (one instanceof GraphQLError ? one : new GraphQLError(one.message))) }
   request.log.error({ err: error }, 'request failed')
   return { status: 500, ofDocument: false, errors: [new GraphQLError(problemTypes.internal.title, { extensions: { code: 'internal', errors: [] } })] }
+}
+
+export function overQuotaError(message: string): GraphQLError {
+  return new GraphQLError(message, { extensions: { code: 'quotaExceeded' satisfies ProblemCode, errors: [] } })
+}
+
+function statusOf({ extensions }: GraphQLError): number {
+  const code = codeIn(extensions)
+  return code === undefined ? 400 : problemTypes[code].status
 }
 
 interface QueryError extends Error {

@@ -1,9 +1,10 @@
 import type { FastifyPluginAsync } from 'fastify'
 import mercurius from 'mercurius'
+import { charge, overQuota } from '../quota.ts'
 import { topFieldsRule } from './bounds.ts'
 import { costOf, mostUnits, tooCostly } from './cost.ts'
 import type { Documents } from './documents.ts'
-import { formatErrors } from './faults.ts'
+import { formatErrors, overQuotaError } from './faults.ts'
 import { graphqlRoute } from './route.ts'
 import { buildGraphqlSchema, type Context } from './schema.ts'
 
@@ -28,6 +29,8 @@ export const graphql: FastifyPluginAsync<{ readonly documents: Documents }> = as
     const { operationName } = context as unknown as Context
     const cost = costOf(schema, document, { variables: variables as Record<string, unknown>, operationName })
     if (cost > mostUnits) throw tooCostly(cost)
+    const { request } = context.reply
+    if (!(await charge(request, context.reply, cost))) throw overQuotaError(overQuota(request, cost))
   })
   await app.register(graphqlRoute, { documents })
 }

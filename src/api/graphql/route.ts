@@ -1,6 +1,8 @@
 import type { FastifyPluginAsync, FastifyReply, FastifyRequest } from 'fastify'
 import { GraphQLError } from 'graphql'
+import { malformedPlaces } from '../../opening/well-formed.ts'
 import { depsOf } from '../caller.ts'
+import { answerConditionally } from '../conditional.ts'
 import { sendProblem } from '../send-problem.ts'
 import { documentFor, type Documents } from './documents.ts'
 import { formatted, requestErrors } from './faults.ts'
@@ -12,9 +14,11 @@ import type { Context } from './schema.ts'
 export const graphqlRoute: FastifyPluginAsync<{ readonly documents: Documents }> = async (app, { documents }) => {
   const handle = (request: FastifyRequest, reply: FastifyReply) => {
     const media = mediaTypeFor(request)
+    reply.header('vary', 'Accept, Authorization').header('cache-control', request.method === 'GET' ? 'private, no-cache' : 'no-store')
     if (media) return answerQuery(request, reply.type(`${media}; charset=utf-8`), { media, documents })
     return sendProblem(request, reply, 'notAcceptable', [{ code: 'notAcceptable', pointer: '', detail: `This answers ${mediaTypes.join(' or ')}.` }])
   }
+  answerConditionally(app)
   app.get('/graphql', { schema: { hide: true } }, handle)
   app.post('/graphql', { schema: { hide: true } }, handle)
 }
@@ -27,6 +31,8 @@ interface Exchange {
 async function answerQuery(request: FastifyRequest, reply: FastifyReply, { media, documents }: Exchange): Promise<FastifyReply> {
   const read = readParameters(request)
   if (!read.ok) return refuse(reply, 400, read.messages.map((message) => new GraphQLError(message)))
+  const malformed = malformedPlaces(read.parameters)
+  if (malformed.length > 0) return sendProblem(request, reply, 'malformed', malformed)
   const chosen = documentFor(read.parameters, documents)
   if (!chosen.ok) return refuse(reply, 400, [new GraphQLError(chosen.message)])
   const operationName = read.parameters.operationName ?? undefined

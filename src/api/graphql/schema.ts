@@ -1,4 +1,5 @@
 import { getNullableType, GraphQLError, GraphQLObjectType, GraphQLSchema, type GraphQLFieldConfig } from 'graphql'
+import { runFor } from '../../operations/access.ts'
 import { operations } from '../../operations/index.ts'
 import type { AnyOperation, RecordDependencies } from '../../operations/operation.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
@@ -50,6 +51,9 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   buildingTable: operations.readBuildingTable,
   releases: operations.listReleases,
   tokens: operations.listTokens,
+  webhooks: operations.listWebhooks,
+  webhook: operations.readWebhook,
+  webhookDeliveries: operations.listDeliveries,
 }
 
 /** The field under which each operation that changes what is remembered stands. */
@@ -66,6 +70,12 @@ const mutations: Readonly<Record<string, AnyOperation>> = {
   postFormAnswers: operations.postFormAnswers,
   createToken: operations.createToken,
   revokeToken: operations.revokeToken,
+  createWebhook: operations.createWebhook,
+  deleteWebhook: operations.deleteWebhook,
+  enableWebhook: operations.enableWebhook,
+  rotateWebhookSecret: operations.rotateWebhookSecret,
+  pingWebhook: operations.pingWebhook,
+  replayDelivery: operations.replayDelivery,
 }
 
 /** The GraphQL door, built from the same operations as the REST one. */
@@ -82,10 +92,11 @@ function fieldOf(operation: AnyOperation, name: string, types: TypesFromSchemas)
   return {
     type: getNullableType(types.output(operation.output, name)),
     description: operation.description,
+    ...(operation.deprecated ? { deprecationReason: `See ${operation.deprecated.link}.` } : {}),
     extensions: { complexity: costOfField(operation) },
     args: Object.fromEntries(members.map(([key, schema]) => [key, types.inputField(schema as never, name.charAt(0).toUpperCase() + name.slice(1), key)])),
     resolve: async (_, args, { deps }) => {
-      const answered = await operation.run(deps, asSent(operation.input, args))
+      const answered = await runFor(operation, deps, asSent(operation.input, args))
       if (answered.ok) return answered.value
       const code = codeOfFailure[answered.code]
       throw new GraphQLError(problemTypes[code].title, { extensions: { code, errors: answered.problems } })

@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync, FastifyRequest } from 'fastify'
 import { operations } from '../../operations/index.ts'
 import { answer } from './answer.ts'
+import { versionSeen } from '../conditional.ts'
 import { routeSchema } from './schemas.ts'
 
 const { listAmendments, readAmendment, listDrafts, readDraft, createDraft, changeDraft, deleteDraft, previewDraft, adoptDraft } = operations
@@ -16,29 +17,29 @@ export const amendments: FastifyPluginAsync = async (app) => {
   app.get<{ Params: { jurisdiction: string; instrument: string } }>('/amendments/:jurisdiction/:instrument', { schema: { ...routeSchema(readAmendment, tag, { elsewhere: ['amendment'] }), params: amendmentPath } }, (request, reply) =>
     answer(readAmendment, request, reply, { input: { amendment: `${request.params.jurisdiction}/${request.params.instrument}` } }),
   )
-  app.get('/amendment-drafts', { schema: routeSchema(listDrafts, tag, { guarded: true }) }, (request, reply) => answer(listDrafts, request, reply))
-  app.post('/amendment-drafts', { schema: routeSchema(createDraft, tag, { elsewhere: ['text', 'format'], body: media, status: 201, guarded: true }) }, (request, reply) =>
+  app.get('/amendment-drafts', { schema: routeSchema(listDrafts, tag) }, (request, reply) => answer(listDrafts, request, reply))
+  app.post('/amendment-drafts', { schema: routeSchema(createDraft, tag, { elsewhere: ['text', 'format'], body: media, status: 201 }) }, (request, reply) =>
     answer(createDraft, request, reply, { input: { ...textOf(request), ...validateOnlyOf(request) }, status: isDry(request) ? 200 : 201, headers: etagOf }),
   )
-  app.get('/amendment-drafts/:draft', { schema: routeSchema(readDraft, tag, { path: ['draft'], guarded: true }) }, (request, reply) => answer(readDraft, request, reply, { headers: etagOf }))
-  app.put('/amendment-drafts/:draft', { schema: routeSchema(changeDraft, tag, { path: ['draft'], elsewhere: ['version', 'text', 'format'], body: media, guarded: true }) }, (request, reply) =>
-    answer(changeDraft, request, reply, { input: { ...textOf(request), ...versionOf(request), ...(request.params as object) }, headers: etagOf }),
+  app.get('/amendment-drafts/:draft', { schema: routeSchema(readDraft, tag, { path: ['draft'] }) }, (request, reply) => answer(readDraft, request, reply, { headers: etagOf }))
+  app.put('/amendment-drafts/:draft', { schema: routeSchema(changeDraft, tag, { path: ['draft'], elsewhere: ['version', 'text', 'format'], body: media }) }, (request, reply) =>
+    answer(changeDraft, request, reply, { input: { ...textOf(request), ...versionSeen(request), ...(request.params as object) }, headers: etagOf }),
   )
-  app.delete('/amendment-drafts/:draft', { schema: routeSchema(deleteDraft, tag, { path: ['draft'], elsewhere: ['version'], guarded: true }) }, (request, reply) =>
-    answer(deleteDraft, request, reply, { input: { ...versionOf(request), ...(request.params as object) } }),
+  app.delete('/amendment-drafts/:draft', { schema: routeSchema(deleteDraft, tag, { path: ['draft'], elsewhere: ['version'] }) }, (request, reply) =>
+    answer(deleteDraft, request, reply, { input: { ...versionSeen(request), ...(request.params as object) } }),
   )
-  app.post('/amendment-drafts/:draft/preview', { schema: routeSchema(previewDraft, tag, { path: ['draft'], guarded: true }) }, (request, reply) =>
+  app.post('/amendment-drafts/:draft/preview', { schema: routeSchema(previewDraft, tag, { path: ['draft'] }) }, (request, reply) =>
     answer(previewDraft, request, reply, { input: { ...(request.query as object), ...(request.params as object) } }),
   )
-  app.post('/amendment-drafts/:draft/adopt', { schema: routeSchema(adoptDraft, tag, { path: ['draft'], elsewhere: ['version'], status: 201, guarded: true }) }, (request, reply) =>
-    answer(adoptDraft, request, reply, { input: { ...versionOf(request), ...(request.params as object) }, status: 201 }),
+  app.post('/amendment-drafts/:draft/adopt', { schema: routeSchema(adoptDraft, tag, { path: ['draft'], elsewhere: ['version'], status: 201 }) }, (request, reply) =>
+    answer(adoptDraft, request, reply, { input: { ...versionSeen(request), ...(request.params as object) }, status: 201 }),
   )
 }
 
 const amendmentPath = {
   type: 'object',
   required: ['jurisdiction', 'instrument'],
-  properties: { jurisdiction: { type: 'string', description: 'The part of the id before the slash.' }, instrument: { type: 'string', description: 'The part after it.' } },
+  properties: { jurisdiction: { type: 'string', maxLength: 100, description: 'The part of the id before the slash.' }, instrument: { type: 'string', maxLength: 200, description: 'The part after it.' } },
 }
 
 function textOf({ body, headers }: FastifyRequest) {
@@ -54,12 +55,6 @@ function validateOnlyOf({ query }: FastifyRequest): object {
   const { validateOnly, ...rest } = query as { validateOnly?: unknown }
   if (validateOnly === undefined) return rest
   return { ...rest, validateOnly: validateOnly === 'true' ? true : validateOnly === 'false' ? false : validateOnly }
-}
-
-/** A strong ETag is the version in quotes. */
-function versionOf({ headers }: FastifyRequest): object {
-  const version = /^"(.+)"$/.exec(headers['if-match'] ?? '')?.[1]
-  return version === undefined ? {} : { version }
 }
 
 function etagOf(value: unknown): Readonly<Record<string, string>> {

@@ -1,9 +1,14 @@
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import type { Problem } from '../../opening/problem.ts'
-import type { AnyOperation } from '../../operations/operation.ts'
+import { runFor } from '../../operations/access.ts'
+import { unitsOf, type AnyOperation, type Failure } from '../../operations/operation.ts'
 import { depsOf } from '../caller.ts'
+import { challenge } from '../challenge.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
+import { charge, refuseOverQuota } from '../quota.ts'
 import { sendProblem } from '../send-problem.ts'
+import { linkNext, sayDeprecated } from './links.ts'
+import { answerOfBefore } from './once.ts'
 
 /** A file that goes out as it is. */
 export interface Content {
@@ -25,16 +30,30 @@ export interface Exchange {
 
 /** Runs an operation on what the request holds and answers with its value, or with a problem document. */
 export async function answer(operation: AnyOperation, request: FastifyRequest, reply: FastifyReply, exchange: Exchange = {}): Promise<FastifyReply> {
-  const twice = request.method === 'GET' ? saidTwice(request) : []
+  const twice = saidTwice(request)
   if (twice.length > 0) return sendProblem(request, reply, 'invalidInput', twice)
-  const answered = await operation.run(depsOf(request), exchange.input ?? inputOf(request))
-  if (answered.ok) {
-    const { type, body } = exchange.content?.(answered.value) ?? { type: 'application/json; charset=utf-8', body: answered.value }
-    return reply.code(exchange.status ?? 200).headers(exchange.headers?.(answered.value) ?? {}).type(type).send(body)
-  }
+  const input = exchange.input ?? inputOf(request)
+  const units = unitsOf(operation, input)
+  sayDeprecated(operation, reply)
+  if (!(await charge(request, reply, units))) return refuseOverQuota(request, reply, units)
+  const before = operation.makes ? await answerOfBefore(request, reply) : undefined
+  if (before) return before()
+  const answered = await runFor(operation, depsOf(request), input)
+  if (answered.ok) return sendValue(answered.value, request, reply, exchange)
   const code = codeOfFailure[answered.code]
   if (problemTypes[code].status >= 500) request.log.error({ code, problems: answered.problems }, 'operation failed')
-  return sendProblem(request, reply, code, answered.problems)
+  return sendProblem(request, reply.headers(challengeOf(answered)), code, answered.problems)
+}
+
+function challengeOf({ code, scope }: Failure): Readonly<Record<string, string>> {
+  if (code === 'unauthenticated') return challenge()
+  return code === 'forbidden' ? challenge({ error: 'insufficient_scope', scope }) : {}
+}
+
+function sendValue(value: unknown, request: FastifyRequest, reply: FastifyReply, { status = 200, content, headers }: Exchange): FastifyReply {
+  linkNext(request, reply, value)
+  const { type, body } = content?.(value) ?? { type: 'application/json; charset=utf-8', body: value }
+  return reply.code(status).headers(headers?.(value) ?? {}).type(type).send(body)
 }
 
 function inputOf({ method, body, query, params }: FastifyRequest): unknown {
@@ -42,7 +61,8 @@ function inputOf({ method, body, query, params }: FastifyRequest): unknown {
 }
 
 /** A query must not say again what stands in the path. */
-function saidTwice({ query, params }: FastifyRequest): readonly Problem[] {
+function saidTwice({ method, query, params }: FastifyRequest): readonly Problem[] {
+  if (method !== 'GET') return []
   const both = Object.keys(query as object).filter((key) => Object.hasOwn(params as object, key))
   return both.map((key) => ({ code: 'unknownKey', pointer: `/${key}`, detail: `"${key}" is not known here. It stands in the path.` }))
 }

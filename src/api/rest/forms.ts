@@ -11,8 +11,8 @@ const path = ['project', 'opening']
 /** Forms for an inspector: read as JSON Schema, and posted filled. */
 export const forms: FastifyPluginAsync = async (app) => {
   app.get('/forms', { schema: routeSchema(readForm, tag) }, (request, reply) => answer(readForm, request, reply))
-  app.get(`${opening}/form`, { schema: routeSchema(readOpeningForm, tag, { path, guarded: true }) }, (request, reply) => answer(readOpeningForm, request, reply))
-  app.post(`${opening}/form-answers`, { schema: routeSchema(postFormAnswers, tag, { path, body: 'input', guarded: true }) }, (request, reply) =>
+  app.get(`${opening}/form`, { schema: routeSchema(readOpeningForm, tag, { path }) }, (request, reply) => answer(readOpeningForm, request, reply))
+  app.post(`${opening}/form-answers`, { schema: routeSchema(postFormAnswers, tag, { path, body: 'input' }) }, (request, reply) =>
     answer(postFormAnswers, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
   )
 }

@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync } from 'fastify'
 import { z } from 'zod'
 import { drained } from '../drain.ts'
+import { problemDocument } from '../problem-document.ts'
 import { referenceTo } from './schemas.ts'
 
 export const healthStatus = z
@@ -12,10 +13,13 @@ export const healthStatus = z
 
 const answerOf = (description: string) => ({ description, content: { 'application/json': { schema: referenceTo(healthStatus) } } })
 
-const live = { operationId: 'live', summary: 'Whether the process runs', description: 'Touches nothing. A process that does not answer should be restarted.', tags: ['Health'], response: { 200: answerOf('It runs.') } }
+const problem = (description: string) => ({ description, content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } })
+const refused = { '4XX': problem('The request was wrong.'), 500: problem('The store does not answer.') }
+
+const live = { operationId: 'live', summary: 'Whether the process runs', description: 'Touches nothing. A process that does not answer should be restarted.', tags: ['Health'], security: [{}], response: { 200: answerOf('It runs.'), ...refused } }
 const ready = {
-  operationId: 'ready', summary: 'Whether requests can be served', description: 'A service that is not ready should be sent no requests.', tags: ['Health'],
-  response: { 200: answerOf('They can.'), 503: answerOf('The service is stopping.') },
+  operationId: 'ready', summary: 'Whether requests can be served', description: 'A service that is not ready should be sent no requests.', tags: ['Health'], security: [{}],
+  response: { 200: answerOf('They can.'), 503: answerOf('The service is stopping.'), ...refused },
 }
 
 /** Liveness touches nothing and knows no pressure; readiness needs a verified catalog and a store that answers, and ends when the service begins to stop. */
@@ -25,6 +29,7 @@ export const health: FastifyPluginAsync<{ readonly drain: number }> = async (app
     stopping = true
     await drained(app.server, drain)
   })
+  app.addHook('onRequest', async (_, reply) => { reply.header('cache-control', 'no-store') })
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   app.get('/livez', { schema: live, config: { pressureHandler: () => undefined } }, () => ({ status: 'live' }))
   app.get('/readyz', { schema: ready }, async (_, reply) =>

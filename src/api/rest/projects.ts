@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync, FastifyRequest } from 'fastify'
 import { operations } from '../../operations/index.ts'
 import { answer } from './answer.ts'
+import { versionSeen } from '../conditional.ts'
 import { routeSchema } from './schemas.ts'
 
 const { createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, listOpenings, readBuilding, readBuildingTable, importSchedule } = operations
@@ -11,26 +12,26 @@ const largestSheet = 10_485_760
 
 /** The record of a building: its openings as drawn and as seen. */
 export const projects: FastifyPluginAsync = async (app) => {
-  app.get('/projects', { schema: routeSchema(listProjects, tag, { guarded: true }) }, (request, reply) => answer(listProjects, request, reply))
-  app.post('/projects', { schema: routeSchema(createProject, tag, { body: 'input', status: 201, guarded: true }) }, (request, reply) => answer(createProject, request, reply, { status: 201, headers: etagOf }))
-  app.get('/projects/:project', { schema: routeSchema(readProject, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readProject, request, reply, { headers: etagOf }))
-  app.put('/projects/:project', { schema: routeSchema(changeProject, tag, { path: ['project'], elsewhere: ['version'], body: 'input', guarded: true }) }, (request, reply) =>
-    answer(changeProject, request, reply, { input: { ...bodyOf(request), ...versionOf(request), ...(request.params as object) }, headers: etagOf }),
+  app.get('/projects', { schema: routeSchema(listProjects, tag) }, (request, reply) => answer(listProjects, request, reply))
+  app.post('/projects', { schema: routeSchema(createProject, tag, { body: 'input', status: 201 }) }, (request, reply) => answer(createProject, request, reply, { status: 201, headers: etagOf }))
+  app.get('/projects/:project', { schema: routeSchema(readProject, tag, { path: ['project'] }) }, (request, reply) => answer(readProject, request, reply, { headers: etagOf }))
+  app.put('/projects/:project', { schema: routeSchema(changeProject, tag, { path: ['project'], elsewhere: ['version'], body: 'input' }) }, (request, reply) =>
+    answer(changeProject, request, reply, { input: { ...bodyOf(request), ...versionSeen(request), ...(request.params as object) }, headers: etagOf }),
   )
-  app.post('/projects/:project/entries', { schema: routeSchema(postEntries, tag, { path: ['project'], body: 'input', guarded: true }) }, (request, reply) =>
+  app.post('/projects/:project/entries', { schema: routeSchema(postEntries, tag, { path: ['project'], body: 'input' }) }, (request, reply) =>
     answer(postEntries, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
   )
-  app.post('/projects/:project/schedule-imports', { schema: routeSchema(importSchedule, tag, { path: ['project'], body: 'input', guarded: true }), bodyLimit: largestSheet }, (request, reply) =>
+  app.post('/projects/:project/schedule-imports', { schema: routeSchema(importSchedule, tag, { path: ['project'], body: 'input' }), bodyLimit: largestSheet }, (request, reply) =>
     answer(importSchedule, request, reply, { input: { ...bodyOf(request, 'csv'), ...(request.params as object) } }),
   )
-  app.get('/projects/:project/journal', { schema: routeSchema(readJournal, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readJournal, request, reply))
-  app.get('/projects/:project/openings', { schema: routeSchema(listOpenings, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(listOpenings, request, reply))
-  app.get('/projects/:project/building', { schema: routeSchema(readBuilding, tag, { path: ['project'], guarded: true }) }, (request, reply) => answer(readBuilding, request, reply))
-  app.get('/projects/:project/tables/:table', { schema: routeSchema(readBuildingTable, tag, { path: ['project', 'table'], content: { 'text/csv': { schema: { type: 'string' } } }, guarded: true }) }, (request, reply) =>
+  app.get('/projects/:project/journal', { schema: routeSchema(readJournal, tag, { path: ['project'] }) }, (request, reply) => answer(readJournal, request, reply))
+  app.get('/projects/:project/openings', { schema: routeSchema(listOpenings, tag, { path: ['project'] }) }, (request, reply) => answer(listOpenings, request, reply))
+  app.get('/projects/:project/building', { schema: routeSchema(readBuilding, tag, { path: ['project'] }) }, (request, reply) => answer(readBuilding, request, reply))
+  app.get('/projects/:project/tables/:table', { schema: routeSchema(readBuildingTable, tag, { path: ['project', 'table'], content: { 'text/csv': { schema: { type: 'string' } } } }) }, (request, reply) =>
     answer(readBuildingTable, request, reply, { content: (table) => ({ type: csv, body: String(table) }), headers: () => fileName(request) }),
   )
-  app.get('/projects/:project/openings/:opening', { schema: routeSchema(readOpeningRecord, tag, { path: ['project', 'opening'], guarded: true }) }, (request, reply) => answer(readOpeningRecord, request, reply))
-  app.get('/projects/:project/openings/:opening/evaluation', { schema: routeSchema(evaluateRecordedOpening, tag, { path: ['project', 'opening'], guarded: true }) }, (request, reply) =>
+  app.get('/projects/:project/openings/:opening', { schema: routeSchema(readOpeningRecord, tag, { path: ['project', 'opening'] }) }, (request, reply) => answer(readOpeningRecord, request, reply))
+  app.get('/projects/:project/openings/:opening/evaluation', { schema: routeSchema(evaluateRecordedOpening, tag, { path: ['project', 'opening'] }) }, (request, reply) =>
     answer(evaluateRecordedOpening, request, reply),
   )
 }
@@ -47,11 +48,6 @@ function fileName({ params }: FastifyRequest): Readonly<Record<string, string>> 
 /** What is no object goes on as it is, for the operation to refuse in its own words. */
 function bodyOf({ body }: FastifyRequest, meant = 'entries'): object {
   return typeof body === 'object' && body !== null && !Array.isArray(body) ? body : { [meant]: body }
-}
-
-function versionOf({ headers }: FastifyRequest) {
-  const seen = /^"([^"]*)"$/.exec(headers['if-match'] ?? '')?.[1]
-  return seen === undefined ? {} : { version: seen }
 }
 
 function etagOf(value: unknown): Readonly<Record<string, string>> {

@@ -1,5 +1,7 @@
 import { z } from 'zod'
+import { accessOf } from '../../operations/access.ts'
 import type { AnyOperation } from '../../operations/operation.ts'
+import { wordOf } from '../../operations/scope-word.ts'
 import { problemDocument } from '../problem-document.ts'
 
 type JsonSchema = Record<string, unknown>
@@ -23,12 +25,10 @@ interface Placement {
   readonly status?: number
   /** Media types with their schemas, of an answer that is a file. */
   readonly content?: Readonly<Record<string, { readonly schema: JsonSchema }>>
-  /** Whether it needs a token. */
-  readonly guarded?: boolean
 }
 
 /** The documentation of a route, taken from the operation behind it. */
-export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, content, guarded = false }: Placement = {}) {
+export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, content }: Placement = {}) {
   const members = Object.entries(operation.input.shape)
   const inPath = members.filter(([name]) => path.includes(name))
   const inQuery = body === 'input' ? [] : members.filter(([name]) => !path.includes(name) && !elsewhere.includes(name))
@@ -40,9 +40,10 @@ export function routeSchema(operation: AnyOperation, tag: string, { path = [], e
     tags: [tag],
     ...(inPath.length > 0 ? { params: objectOf(inPath) } : {}),
     ...(inQuery.length > 0 ? { querystring: objectOf(inQuery) } : {}),
-    ...(elsewhere.includes('version') ? { headers: ifMatch } : {}),
+    ...headersOf(operation, elsewhere),
+    ...(operation.deprecated ? { deprecated: true } : {}),
     ...(body === undefined ? {} : { body: bodySchema(operation, body) }),
-    ...(guarded ? { security: [{ token: [] }] } : {}),
+    security: securityOf(operation),
     response: {
       [status]: answered,
       '4XX': { description: 'What is wrong, where, and how to mend it.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
@@ -51,11 +52,25 @@ export function routeSchema(operation: AnyOperation, tag: string, { path = [], e
   }
 }
 
-const ifMatch = { type: 'object', properties: { 'if-match': { type: 'string', description: 'The ETag of the draft that the change is based on.' } } }
+/** The word of the scope; a list with an empty alternative is for anyone, where the service lets anyone evaluate. */
+function securityOf(operation: AnyOperation): readonly Record<string, readonly string[]>[] {
+  const access = accessOf(operation)
+  const token = { token: [wordOf(access === 'recordAll' ? 'record' : access)] }
+  return access === 'evaluate' ? [{}, token] : [token]
+}
+
+const ifMatch = { type: 'string', maxLength: 200, description: 'The ETag of what the change is based on. The part up to the semicolon decides: the version.' }
+const idempotencyKey = { type: 'string', minLength: 3, maxLength: 257, description: 'A quoted text of the caller\'s own, "8e03978e-40d5-43dd-bc93-6894a57f9324" with its quotes. For 24 hours the same request with the same key is answered as the first time and made once.' }
+
+function headersOf({ makes = false }: AnyOperation, elsewhere: readonly string[]): object {
+  const versioned = elsewhere.includes('version')
+  const properties = { ...(versioned ? { 'if-match': ifMatch } : {}), ...(makes ? { 'idempotency-key': idempotencyKey } : {}) }
+  return Object.keys(properties).length === 0 ? {} : { headers: { type: 'object', properties, ...(versioned ? { required: ['if-match'] } : {}) } }
+}
 
 function bodySchema(operation: AnyOperation, body: 'input' | readonly string[]): JsonSchema {
   if (body === 'input') return referenceTo(operation.input)
-  return { content: Object.fromEntries(body.map((media) => [media, { schema: media.includes('json') ? { type: 'object' } : { type: 'string' } }])) }
+  return { content: Object.fromEntries(body.map((media) => [media, { schema: media.includes('json') ? { type: 'object' } : { type: 'string', maxLength: 1_048_576 } }])) }
 }
 
 export function referenceTo(schema: z.ZodType): JsonSchema {
@@ -77,9 +92,14 @@ function withoutNull({ anyOf, $ref, ...rest }: JsonSchema & { anyOf?: JsonSchema
   return { ...rest, ...($ref === undefined ? {} : { $ref: `${$ref.replace('#/$defs/', '')}#` }), ...(some ? { anyOf: some } : {}) }
 }
 
+/** As long as each format lets a text be; fractions of a second are bounded where times are read. */
+const lengthOf: Readonly<Record<string, number>> = { date: 10, uuid: 36 }
+
 /** The format of a date says it all; its pattern would fill a page. */
 function plain(schema: JsonSchema): void {
-  if (schema['format'] === 'date') delete schema['pattern']
+  const format = String(schema['format'])
+  if (format === 'date') delete schema['pattern']
+  if (Object.hasOwn(lengthOf, format)) schema['maxLength'] ??= lengthOf[format]
 }
 
 /** What stands beside a reference is lost on the way into the document, so the reference goes one deeper. */

@@ -1,17 +1,25 @@
 import type { Amendment } from '../../catalog/amendment.ts'
+import type { NewEvent } from '../outbox.ts'
 import type { AdoptedAmendment, Adoption, Draft } from '../records.ts'
+import { putOut } from './events.ts'
 import type { Db, Flavor, Trx } from './flavor.ts'
 import type { AdoptionRow } from './schema.ts'
 
 /** Adoptions queue up for the next sequence: of two that have seen the same one, the second finds it taken. */
-export async function adopt(db: Db, flavor: Flavor, adoption: Omit<AdoptedAmendment, 'sequence'>, draft: DraftSeen | null, seenSequence: number): Promise<Adoption> {
+export async function adopt(db: Db, flavor: Flavor, adoption: Omit<AdoptedAmendment, 'sequence'>, { draft, seenSequence, events }: AdoptionTerms): Promise<Adoption> {
   try {
     // Each statement has to see what was committed while it waited, whatever the database has for a default.
-    return await db.transaction().setIsolationLevel('read committed').execute((trx) => adoptIn(trx, flavor, { ...adoption, sequence: seenSequence + 1 }, draft))
+    return await db.transaction().setIsolationLevel('read committed').execute((trx) => adoptIn(trx, flavor, { ...adoption, sequence: seenSequence + 1 }, { draft, events }))
   } catch (error) {
     if (error instanceof DraftChanged) return { ok: false, reason: 'stale' }
     throw error
   }
+}
+
+export interface AdoptionTerms {
+  readonly draft: DraftSeen | null
+  readonly seenSequence: number
+  readonly events: readonly NewEvent[]
 }
 
 type DraftSeen = Pick<Draft, 'id' | 'version'>
@@ -19,10 +27,11 @@ type DraftSeen = Pick<Draft, 'id' | 'version'>
 /** Takes the adoption back with the rest of its transaction. */
 class DraftChanged extends Error {}
 
-async function adoptIn(trx: Trx, { tell }: Flavor, adopted: AdoptedAmendment, draft: DraftSeen | null): Promise<Adoption> {
+async function adoptIn(trx: Trx, { tell }: Flavor, adopted: AdoptedAmendment, { draft, events }: Omit<AdoptionTerms, 'seenSequence'>): Promise<Adoption> {
   const refusal = (await refusalOf(trx, adopted)) ?? ((await append(trx, adopted)) ? undefined : await refusalOf(trx, adopted))
   if (refusal) return { ok: false, reason: refusal }
   if (draft !== null && !(await takeAway(trx, draft))) throw new DraftChanged()
+  await putOut(trx, events)
   await tell(trx, adopted.sequence)
   return { ok: true, adopted }
 }

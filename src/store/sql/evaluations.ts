@@ -1,10 +1,15 @@
+import type { NewEvent } from '../outbox.ts'
 import type { KeptEvaluation, Page } from '../records.ts'
+import { putOut } from './events.ts'
 import type { Db, Flavor } from './flavor.ts'
 import { pageOf } from './page.ts'
 import type { EvaluationRow } from './schema.ts'
 
-export async function keepEvaluation(db: Db, evaluation: KeptEvaluation): Promise<void> {
-  await db.insertInto('keptEvaluations').values(toRow(evaluation)).execute()
+export async function keepEvaluation(db: Db, evaluation: KeptEvaluation, events: readonly NewEvent[]): Promise<void> {
+  await db.transaction().setIsolationLevel('read committed').execute(async (trx) => {
+    await trx.insertInto('keptEvaluations').values(toRow(evaluation)).execute()
+    await putOut(trx, events)
+  })
 }
 
 export async function readEvaluation(db: Db, id: string): Promise<KeptEvaluation | undefined> {

@@ -1,4 +1,4 @@
-import type { Expression, Kysely, RawBuilder, Transaction } from 'kysely'
+import type { Expression, Kysely, RawBuilder, SelectQueryBuilder, Transaction } from 'kysely'
 import type { Schema } from './schema.ts'
 
 export type Db = Kysely<Schema>
@@ -14,6 +14,8 @@ export interface Flavor {
   readonly appendOnly: (table: string) => readonly RawBuilder<unknown>[]
   /** Whether the column holds one of the values; they are one parameter, however many there are. */
   readonly among: (column: string, values: readonly string[]) => Expression<boolean>
+  /** Locks the deliveries that are read until the transaction ends, passing over those that another transaction has locked. */
+  readonly lockFree: <O>(deliveries: SelectQueryBuilder<Schema, 'deliveries' | 'webhooks' | 'events', O>) => SelectQueryBuilder<Schema, 'deliveries' | 'webhooks' | 'events', O>
   /** Tells other processes about an adoption when the transaction is committed. */
   readonly tell: (trx: Trx, sequence: number) => Promise<void>
 }

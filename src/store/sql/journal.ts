@@ -1,5 +1,6 @@
-import { linkOf, type Appended, type Appending, type Entry, type NewEntry, type Received, type Seen } from '../journal.ts'
+import { linkOf, type Appended, type Appending, type Entry, type NewEntry, type Received, type Seen, type EventsOf } from '../journal.ts'
 import type { Page } from '../records.ts'
+import { putOut } from './events.ts'
 import type { Db, Flavor, Trx } from './flavor.ts'
 import { pageOf } from './page.ts'
 import type { EntryRow } from './schema.ts'
@@ -9,10 +10,11 @@ interface Posting {
   readonly entries: readonly NewEntry[]
   readonly received: Received
   readonly seen: Seen
+  readonly eventsOf: EventsOf
 }
 
 /** Appends entries to the journal of a project. Whoever appends at the same time waits; each entry is there once, however often it is sent. */
-export async function appendEntries(db: Db, { among }: Flavor, { project, entries, received, seen }: Posting): Promise<Appending> {
+export async function appendEntries(db: Db, { among }: Flavor, { project, entries, received, seen, eventsOf }: Posting): Promise<Appending> {
   return db.transaction().setIsolationLevel('read committed').execute(async (trx) => {
     const last = await takeTurn(trx, project)
     if (!last) return { ok: false, reason: 'absent' }
@@ -23,6 +25,7 @@ export async function appendEntries(db: Db, { among }: Flavor, { project, entrie
     for (const some of inParts(fresh)) await trx.insertInto('entries').values(some.map(toRow)).execute()
     const newest = fresh.at(-1)
     if (newest) await trx.updateTable('projects').set({ lastSequence: newest.sequence, lastChain: newest.chain }).where('id', '=', project).execute()
+    await putOut(trx, eventsOf(placed))
     return { ok: true, appended: placed }
   })
 }

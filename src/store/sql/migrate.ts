@@ -3,6 +3,9 @@ import { createRecords } from './migrations/001-records.ts'
 import { keepAdoptions } from './migrations/002-adoptions-stay.ts'
 import { createJournal } from './migrations/003-journal.ts'
 import { addJudged } from './migrations/004-judged.ts'
+import { createWebhooks } from './migrations/005-webhooks.ts'
+import { keepAnswers } from './migrations/006-kept-answers.ts'
+import { placeEvaluations } from './migrations/007-evaluations-in-projects.ts'
 
 /** In order. One that was ever published is never edited; a change of mind is the next one. */
 const migrations: ReadonlyMap<string, (trx: Trx, flavor: Flavor) => Promise<void>> = new Map([
@@ -10,6 +13,9 @@ const migrations: ReadonlyMap<string, (trx: Trx, flavor: Flavor) => Promise<void
   ['002-adoptions-stay', keepAdoptions],
   ['003-journal', createJournal],
   ['004-judged', addJudged],
+  ['005-webhooks', createWebhooks],
+  ['006-kept-answers', keepAnswers],
+  ['007-evaluations-in-projects', placeEvaluations],
 ])
 
 export const migrationNames: readonly string[] = [...migrations.keys()]

@@ -23,6 +23,7 @@ export const postgres: Flavor = {
     sql`create trigger ${sql.id(`${table}_stay`)} before update or delete or truncate on ${sql.id(table)} for each statement execute function ${sql.id(`${table}_refuse`)}()`,
   ],
   among: (column, values) => sql<boolean>`${sql.ref(column)} = any(${values}::text[])`,
+  lockFree: (deliveries) => deliveries.forUpdate('deliveries').skipLocked(),
   tell: async (trx, sequence) => { await sql`select pg_notify(${channel}, ${String(sequence)})`.execute(trx) },
 }
 

@@ -6,6 +6,8 @@ import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './
 import { keepEvaluation, listEvaluations, readEvaluation } from './evaluations.ts'
 import type { Db, Flavor } from './flavor.ts'
 import { appendEntries, listOpenings, readEntries } from './journal.ts'
+import { sqlOutbox } from './outbox.ts'
+import { claimRequest, keepAnswer, releaseRequest } from './kept-answers.ts'
 import { changeProject, createProject, listProjects, readProject } from './projects.ts'
 import { createToken, findToken, listTokens, revokeToken } from './tokens.ts'
 
@@ -18,29 +20,35 @@ export function sqlRecords(db: Db, flavor: Flavor, watch: AdoptionWatch): Record
     changeDraft: (id, seenVersion, next) => changeDraft(db, id, seenVersion, next),
     deleteDraft: (id, seenVersion) => deleteDraft(db, id, seenVersion),
 
-    async adopt(adoption, draft, seenSequence) {
-      const answer = await adopt(db, flavor, adoption, draft, seenSequence)
+    async adopt(adoption, draft, seenSequence, events = []) {
+      const answer = await adopt(db, flavor, adoption, { draft, seenSequence, events })
       if (answer.ok) watch.saw(answer.adopted.sequence)
       return answer
     },
     adoptionsAfter: (sequence) => adoptionsAfter(db, sequence),
 
-    keepEvaluation: (evaluation) => keepEvaluation(db, evaluation),
+    keepEvaluation: (evaluation, events = []) => keepEvaluation(db, evaluation, events),
     readEvaluation: (id) => readEvaluation(db, id),
     listEvaluations: (jurisdictions, after, first) => listEvaluations(db, flavor, jurisdictions, after, first),
 
-    createProject: (project) => createProject(db, project),
+    createProject: (project, events = []) => createProject(db, project, events),
     readProject: (id) => readProject(db, id),
     listProjects: (ids, after, first) => listProjects(db, flavor, ids, after, first),
-    changeProject: (id, seenVersion, next) => changeProject(db, id, seenVersion, next),
-    appendEntries: (project, entries, received, seen) => appendEntries(db, flavor, { project, entries, received, seen }),
+    changeProject: (id, seenVersion, next, events = []) => changeProject(db, id, seenVersion, next, events),
+    appendEntries: (project, entries, received, seen, eventsOf = () => []) => appendEntries(db, flavor, { project, entries, received, seen, eventsOf }),
     readEntries: (project, opening, afterSequence, first) => readEntries(db, project, opening, afterSequence, first),
     listOpenings: (project, after, first) => listOpenings(db, project, after, first),
+
+    ...sqlOutbox(db, flavor),
 
     createToken: (token) => createToken(db, token),
     findToken: (secretHash) => findToken(db, secretHash),
     listTokens: () => listTokens(db),
     revokeToken: (id, revokedAt) => revokeToken(db, id, revokedAt),
+
+    claimRequest: (claim, limits) => claimRequest(db, claim, limits),
+    keepAnswer: (claim, sealed) => keepAnswer(db, claim, sealed),
+    releaseRequest: (claim) => releaseRequest(db, claim),
 
     onAdoption: (listener) => watch.listen(listener),
     check: async () => { await sql`select 1`.execute(db) },
