@@ -78,7 +78,9 @@ describe('a token for one project', () => {
     expect(await listed(everywhere)).toEqual([project, otherProject])
     expect(await listed(here)).toEqual([project])
     expect(await listed(elsewhere)).toEqual([otherProject])
-    expect(await listed(here, `?after=${project}`)).toEqual([])
+    const { nextCursor } = (await asked(everywhere).get('/v1/projects?first=1')).body as { nextCursor: string }
+    expect(await listed(everywhere, `?after=${nextCursor}`)).toEqual([otherProject])
+    expect(await listed(here, `?after=${nextCursor}`)).toEqual([])
     const { data } = (await asked(here).post('/graphql').send({ query: '{ projects { items { project } } }' })).body as { data: { projects: unknown } }
     expect(data.projects).toEqual({ items: [{ project }] })
   })
