@@ -61,7 +61,7 @@ export const postEntries: RecordOperation<typeof input, typeof output> = {
 }
 
 /** How often a posting is judged anew because somebody else was faster on the same opening. */
-const mostTries = 8
+const mostTries = 25
 
 async function record(deps: RecordDependencies, project: Project, sent: readonly unknown[]): Promise<Answer<EntriesAnswer>> {
   const read = sent.map((one, index) => readEntry(project.id, one, index))

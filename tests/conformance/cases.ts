@@ -106,7 +106,7 @@ const lists: readonly Case[] = [
   { operation: 'listPublications', input: { first: 3 }, expect: { items: [{}] } },
   { operation: 'listPublications', input: { first: -1 }, expect: 'invalidInput', errors: ['outOfRange /first'] },
   { operation: 'listFacts', input: { part: 'sill', seenFrom: 'sillFlashing', first: 200 }, expect: { items: [{ seenFrom: 'sillFlashing' }], nextCursor: null } },
-  { operation: 'listFacts', input: { after: 'x'.repeat(201) }, expect: 'invalidInput', errors: ['outOfRange /after'] },
+  { operation: 'listFacts', input: { after: 'x'.repeat(601) }, expect: 'invalidInput', errors: ['outOfRange /after'] },
   { operation: 'listHoldPoints', input: {}, expect: { items: [{ id: 'detailReview', order: 0 }] } },
   { operation: 'listAmendments', input: { jurisdiction: 'us-xa-101', first: 1 }, expect: { items: [{ publication: 'irc' }] } },
   { operation: 'listAmendments', input: { first: 0 }, expect: 'invalidInput', errors: ['outOfRange /first'] },
