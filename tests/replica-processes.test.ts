@@ -64,7 +64,8 @@ test('killing one while both take postings loses nothing that was answered, and 
     const send = () => ask(address, `/v1/projects/${id}/entries`, { entries: [entry] })
     const told = await send()
     if (told.status === 200) return answered.push(entry.id)
-    expect(told.status).toBe(502)
+    // Broken off, or so many at one opening that it is to be sent again
+    expect([502, 409]).toContain(told.status)
     unanswered.push(entry.id)
     await expect.poll(async () => (await send()).body, { timeout: 10_000 }).toMatchObject({ results: [{ outcome: expect.stringMatching(/^(recorded|alreadyRecorded)$/) as string }] })
     return unanswered.length

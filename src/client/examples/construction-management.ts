@@ -10,7 +10,7 @@ valueOf(await wythe.POST('/v1/projects', { body: { id: project, title: 'Row of s
 const imported = valueOf(await wythe.POST('/v1/projects/{project}/schedule-imports', {
   params: { path: { project } },
   body: {
-    project, import: randomUUID(), at: '2026-03-02T09:00:00Z', by: 'design-office', lengthUnit: 'in', markColumn: 'Mark',
+    import: randomUUID(), at: '2026-03-02T09:00:00Z', by: 'design-office', lengthUnit: 'in', markColumn: 'Mark',
     csv: 'Mark,Type,Width,Height\nW-1,DH,48,60\nW-2,DH,36,60\n',
     columns: [{ column: 'Type', fact: 'opening.kind', values: [{ cell: 'DH', value: 'window' }] }, { column: 'Width', fact: 'opening.width' }, { column: 'Height', fact: 'opening.height' }],
   },
