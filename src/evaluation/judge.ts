@@ -1,9 +1,8 @@
 import type { Catalog } from '../catalog/catalog.ts'
 import type { Reason } from '../catalog/rule.ts'
 import type { ResolvedRule } from '../catalog/rule-set.ts'
-import type { FactDefinition } from '../opening/fact.ts'
-import { facts } from '../opening/facts.ts'
-import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { facts, isHidden } from '../opening/facts.ts'
+import type { HoldPoint } from '../opening/hold-points.ts'
 import { onceFor } from '../opening/once-for.ts'
 import type { Opening, Readings } from '../opening/opening.ts'
 import type { QuantityResult } from '../quantities/result.ts'
@@ -164,6 +163,5 @@ function notDetermined(reason: Reason, missing: readonly string[], conflicting: 
 
 /** Covered when the work has passed the point that hid every missing fact; else simply missing. */
 function reasonFor(missing: readonly string[], { holdPoint }: Subject): Reason {
-  const hidden = (definition: FactDefinition | undefined) => holdPoint !== null && definition?.hiddenBy !== undefined && compareHoldPoints(holdPoint, definition.hiddenBy) >= 0
-  return missing.length > 0 && missing.every((path) => hidden(facts.get(path))) ? 'covered' : 'missing'
+  return missing.length > 0 && missing.every((path) => isHidden(path, holdPoint)) ? 'covered' : 'missing'
 }

@@ -1,5 +1,5 @@
 import type { FactDefinition } from '../opening/fact.ts'
-import { facts } from '../opening/facts.ts'
+import { facts, isHidden } from '../opening/facts.ts'
 import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
 import type { FactToMeasure, Finding } from './document.ts'
 
@@ -9,7 +9,7 @@ import type { FactToMeasure, Finding } from './document.ts'
  */
 export function nextToMeasure(findings: readonly Finding[], holdPoint: HoldPoint | null): FactToMeasure[] {
   return [...askedFor(findings).values()]
-    .filter(({ entry }) => isInSight(entry, holdPoint))
+    .filter(({ entry }) => !isHidden(entry.fact, holdPoint))
     .toSorted((a, b) => b.settles - a.settles || b.entry.decides.length - a.entry.decides.length || soonest(a.entry, b.entry) || (a.entry.fact < b.entry.fact ? -1 : 1))
     .map(({ entry }) => entry)
 }
@@ -46,8 +46,4 @@ function soonest(a: FactToMeasure, b: FactToMeasure): number {
   if (a.hiddenBy && b.hiddenBy && a.hiddenBy !== b.hiddenBy) return compareHoldPoints(a.hiddenBy, b.hiddenBy)
   if ((a.hiddenBy === null) !== (b.hiddenBy === null)) return a.hiddenBy === null ? 1 : -1
   return compareHoldPoints(a.holdPoint, b.holdPoint)
-}
-
-function isInSight({ hiddenBy }: FactToMeasure, holdPoint: HoldPoint | null): boolean {
-  return holdPoint === null || hiddenBy === null || compareHoldPoints(holdPoint, hiddenBy) < 0
 }

@@ -1,6 +1,7 @@
 import type { Finding } from '../evaluation/document.ts'
 import { facts } from '../opening/facts.ts'
 import { fingerprintOf, type Miss } from '../record/finding-history.ts'
+import { concerns } from '../record/non-conformance.ts'
 import type { Observed } from '../record/observed.ts'
 import type { Recorded } from '../record/opening-record.ts'
 import { grantsOn } from '../record/waivers.ts'
@@ -55,16 +56,12 @@ export function readingsBehind({ at, finding, member }: Judged): readonly Observ
 
 /** Who looked after mending, and at this end. */
 export function looksAfterMending({ at, finding, member }: Judged): readonly Recorded<'verification'>[] {
-  return at.record.verifications.filter(({ held }) => concerns(held, finding.rule, member))
+  return at.record.verifications.filter(({ held }) => concerns(held, { rule: finding.rule, member }))
 }
 
 /** What was chosen to be done about it, at this end. */
 export function remediesFor({ at, finding, member }: Judged): readonly Recorded<'remedy'>[] {
-  return at.record.remedies.filter(({ held }) => concerns(held, finding.rule, member))
-}
-
-function concerns(held: { readonly rule: string; readonly member?: Judged['member'] | undefined }, rule: string, member: Judged['member']): boolean {
-  return held.rule === rule && (!held.member || member === null || held.member === member)
+  return at.record.remedies.filter(({ held }) => concerns(held, { rule: finding.rule, member }))
 }
 
 /** When something on record was said, in UTC. */

@@ -1,3 +1,4 @@
+import { holdPointTitle } from '../opening/hold-points.ts'
 import { openingPath, serviceBase } from './address.ts'
 import type { ExportedBuilding, ExportedOpening } from './exported-building.ts'
 import { judgedIn, nameOf } from './judged.ts'
@@ -6,7 +7,6 @@ import { logicalPlacesOf } from './sarif-places.ts'
 import { resultOf } from './sarif-results.ts'
 import { levels, ruleOf } from './sarif-rules.ts'
 import { stableId } from './stable-id.ts'
-import { holdPointTitle } from './words.ts'
 
 /** The findings of a building as one run in SARIF 2.1.0 (OASIS), in which a rule is a rule and an opening is where the result lies. */
 export function sarifOf(building: ExportedBuilding): object {

@@ -1,7 +1,6 @@
 import type { ResolvedRule } from '../catalog/rule-set.ts'
 import type { Finding } from '../evaluation/document.ts'
-import type { HoldPoint } from '../opening/hold-points.ts'
-import { holdPoints } from '../opening/hold-points.ts'
+import { holdPointTitle } from '../opening/hold-points.ts'
 import type { UnreadEntry } from '../record/entry.ts'
 import type { Recorded } from '../record/opening-record.ts'
 import { factTitle, nameOf, type Judged } from './judged.ts'
@@ -48,10 +47,6 @@ export function sourceText(chain: ResolvedRule['chain']): string {
     action === 'published' ? [publication, edition, locator].filter((word) => word !== null).join(' ') : `${action} ${document ?? layer}${modification === null ? '' : `#${modification}`}`,
   )
   return steps.join(' > ')
-}
-
-export function holdPointTitle(id: HoldPoint): string {
-  return holdPoints.find((point) => point.id === id)?.title ?? id
 }
 
 /** "Remedy chosen: longer angle; due 2027-03-01". */

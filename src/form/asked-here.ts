@@ -1,5 +1,5 @@
-import { facts } from '../opening/facts.ts'
-import { compareHoldPoints, holdPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { facts, isHidden, nextToHide } from '../opening/facts.ts'
+import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
 import { askedAbout, questionName, type Asked } from './question-name.ts'
 import type { Reasons } from './reasons.ts'
 
@@ -41,17 +41,10 @@ export function coveredAt(holdPoint: HoldPoint, reasonsOf: ReadonlyMap<string, R
   if (!onRecord) return []
   return [...reasonsOf].flatMap(([fact, reasons]) => {
     const hiddenBy = facts.get(fact)?.hiddenBy
-    if (!hiddenBy || compareHoldPoints(holdPoint, hiddenBy) < 0 || !isMandatory(reasons)) return []
+    if (!hiddenBy || !isHidden(fact, holdPoint) || !isMandatory(reasons)) return []
     return askedAbout(fact).map((asked) => ({ ...asked, name: questionName(asked), hiddenBy, reasons })).filter(isOpen)
   })
 }
-
-/** The next stage of the work that hides anything. */
-export function nextToHide(holdPoint: HoldPoint): (typeof holdPoints)[number] | undefined {
-  return holdPoints.find(({ id }) => compareHoldPoints(id, holdPoint) > 0 && hiding.has(id))
-}
-
-const hiding = new Set([...facts.values()].flatMap(({ hiddenBy }) => hiddenBy ?? []))
 
 export function isMandatory({ rules }: Reasons): boolean {
   return rules.some(({ rule }) => rule.force === 'mandatory')
@@ -66,19 +59,19 @@ interface State {
 function sectionOf(fact: string, holdPoint: HoldPoint, reasons: Reasons, { isOpen, onRecord }: State): SectionName | undefined {
   const { from, hiddenBy } = facts.get(fact) ?? {}
   if (!isInSight(fact, holdPoint)) return undefined
-  const next = nextToHide(holdPoint)?.id
+  const next = nextToHide(holdPoint)
   if (hiddenBy !== undefined && hiddenBy === next) return 'lastChance'
   if (from === holdPoint) return 'now'
   if (!isOpen) return undefined
   if (reasons.rules.some(({ rule }) => rule.holdPoint === holdPoint)) return 'now'
   const wasDue = reasons.rules.some(({ rule }) => rule.force === 'mandatory' && compareHoldPoints(rule.holdPoint, holdPoint) < 0)
   // Without a record, a look at finished work takes in whatever shows.
-  return wasDue && (onRecord || next === undefined) ? 'overdue' : undefined
+  return wasDue && (onRecord || next === null) ? 'overdue' : undefined
 }
 
 function isInSight(fact: string, holdPoint: HoldPoint): boolean {
-  const { from, hiddenBy } = facts.get(fact) ?? {}
-  return from !== undefined && compareHoldPoints(from, holdPoint) <= 0 && (hiddenBy === undefined || compareHoldPoints(holdPoint, hiddenBy) < 0)
+  const from = facts.get(fact)?.from
+  return from !== undefined && compareHoldPoints(from, holdPoint) <= 0 && !isHidden(fact, holdPoint)
 }
 
 /** Unread before read, mandatory first, then what any rule asks for, then what only a quantity needs. */

@@ -1,8 +1,8 @@
 import { notice } from '../evaluation/notice.ts'
-import { holdPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { nextToHide } from '../opening/facts.ts'
+import { holdPoints, holdPointTitle, type HoldPoint } from '../opening/hold-points.ts'
 import type { LengthUnit } from '../units/length-text.ts'
-import { nextToHide, type SectionName } from './asked-here.ts'
-import { titleOf } from './question-schema.ts'
+import type { SectionName } from './asked-here.ts'
 import { howToWriteLengths } from './value-schema.ts'
 
 interface FormAbout {
@@ -24,14 +24,14 @@ export function formWords({ holdPoint, about, lengthUnit, rules, covered, questi
     ...(cautions.length > 0 ? [`Before you climb, reach in or open anything: ${cautions.join('; ')}.`] : []),
     notice,
   ]
-  return { title: `${titleOf(holdPoint)}: ${about}`, description: paragraphs.join('\n\n') }
+  return { title: `${holdPointTitle(holdPoint)}: ${about}`, description: paragraphs.join('\n\n') }
 }
 
 export function sectionWords(section: SectionName, holdPoint: HoldPoint): { readonly title: string; readonly description: string } {
   const next = nextToHide(holdPoint)
   const hides = holdPoints.find(({ id }) => id === holdPoint)?.hides
   const words = {
-    lastChance: { title: 'Last chance to see', description: [hides, next ? `None of this can be seen any more at "${next.title}".` : null].filter((line) => typeof line === 'string').join(' ') },
+    lastChance: { title: 'Last chance to see', description: [hides, next ? `None of this can be seen any more at "${holdPointTitle(next)}".` : null].filter((line) => typeof line === 'string').join(' ') },
     now: { title: 'To be seen now', description: 'What shows first at this hold point, and what its rules ask for.' },
     overdue: { title: 'Still to be seen from before', description: 'Mandatory at an earlier hold point, and still in sight.' },
   }

@@ -1,5 +1,5 @@
 import type { FactDefinition } from '../opening/fact.ts'
-import { holdPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { holdPointTitle, type HoldPoint } from '../opening/hold-points.ts'
 import { isMandatory, type Question } from './asked-here.ts'
 import type { JsonSchema, ValueSchema } from './value-schema.ts'
 
@@ -36,7 +36,7 @@ export function questionSchema(question: Question, definition: FactDefinition, v
 function descriptionOf({ section, member, reasons }: Question, { help, hiddenBy }: FactDefinition, { howToWrite, inShort }: ValueSchema): string {
   const end = member ? `${member === 'left' ? 'Left' : 'Right'}, seen from outside. ` : ''
   const writing = [inShort ?? howToWrite ?? ''].filter((words) => words !== '').map((words) => ` ${words}`).join('')
-  const before = hiddenBy && section !== 'lastChance' ? ` Hidden from "${titleOf(hiddenBy)}" on.` : ''
+  const before = hiddenBy && section !== 'lastChance' ? ` Hidden from "${holdPointTitle(hiddenBy)}" on.` : ''
   return `${end}${askingWords(help)}${writing}${before} ${reasonWords(reasons)}`
 }
 
@@ -51,8 +51,4 @@ function reasonWords({ rules, quantities }: Question['reasons']): string {
   const more = rules.length > 1 ? ` and ${rules.length - 1} more` : ''
   if (first) return `Why: ${first.rule.title} (${first.rule.force})${more}.`
   return `Why: for computing ${quantities[0]?.title.toLowerCase() ?? ''}${quantities.length > 1 ? ` and ${quantities.length - 1} more` : ''}.`
-}
-
-export function titleOf(holdPoint: HoldPoint): string {
-  return holdPoints.find(({ id }) => id === holdPoint)?.title ?? holdPoint
 }

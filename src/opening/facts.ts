@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { factRegistry, type FactDefinition } from './fact.ts'
-import { compareHoldPoints, type HoldPoint } from './hold-points.ts'
+import { compareHoldPoints, holdPoints, type HoldPoint } from './hold-points.ts'
 import { openingSchema } from './schema.ts'
 
 /** Every fact of an opening by its path, "head.flashing.endDamHeight", in the order of the description. */
@@ -11,6 +11,13 @@ export function isHidden(fact: string, holdPoint: HoldPoint | null): boolean {
   const hiddenBy = facts.get(fact)?.hiddenBy
   return hiddenBy !== undefined && holdPoint !== null && compareHoldPoints(holdPoint, hiddenBy) >= 0
 }
+
+/** The next stage of the work that hides anything; null when nothing more is hidden. */
+export function nextToHide(holdPoint: HoldPoint): HoldPoint | null {
+  return holdPoints.find(({ id }) => compareHoldPoints(id, holdPoint) > 0 && hiding.has(id))?.id ?? null
+}
+
+const hiding = new Set([...facts.values()].flatMap(({ hiddenBy }) => hiddenBy ?? []))
 
 function collect(schema: z.ZodType, path: readonly string[]): [string, FactDefinition][] {
   const definition = factRegistry.get(schema)

@@ -35,9 +35,9 @@ export function compareHoldPoints(a: HoldPoint, b: HoldPoint): number {
   return order.indexOf(a) - order.indexOf(b)
 }
 
-/** The next in the order of the work; null after the last. */
-export function holdPointAfter(point: HoldPoint): HoldPoint | null {
-  return order[order.indexOf(point) + 1] ?? null
+export function holdPointTitle(point: HoldPoint): string {
+  return titles[point]
 }
 
 const order = holdPoints.map(({ id }) => id)
+const titles = Object.fromEntries(holdPoints.map(({ id, title }) => [id, title])) as Readonly<Record<HoldPoint, string>>

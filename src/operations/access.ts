@@ -13,6 +13,7 @@ const access: Readonly<Record<keyof typeof operations, Access>> = {
   createProject: 'recordAll', readProject: 'record', listProjects: 'record', changeProject: 'record', postEntries: 'record', readOpeningRecord: 'record',
   evaluateRecordedOpening: 'record', readJournal: 'record', exportProject: 'record', listOpenings: 'record', readBuilding: 'record', readBuildingTable: 'record',
   importSchedule: 'record', readOpeningForm: 'record', postFormAnswers: 'record',
+  // Events leave the service, whatever they tell of
   createWebhook: 'administer', listWebhooks: 'administer', readWebhook: 'administer', deleteWebhook: 'administer', enableWebhook: 'administer', rotateWebhookSecret: 'administer',
   listDeliveries: 'administer', pingWebhook: 'administer', replayDelivery: 'administer',
   createToken: 'administer', listTokens: 'administer', revokeToken: 'administer',

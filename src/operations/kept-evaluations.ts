@@ -3,7 +3,7 @@ import { evaluation, type Evaluation } from '../evaluation/document.ts'
 import type { KeptEvaluation } from '../store/records.ts'
 import { answerDifferences } from './answer-difference.ts'
 import type { Caller } from './caller.ts'
-import { mayRecord, recordable, refuseUnlessAdmitted } from './permission.ts'
+import { mayRecord, recordable } from './permission.ts'
 import { evaluateOpening } from './evaluate-opening.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 
@@ -53,8 +53,6 @@ export const reproduceEvaluation = defineRecordOperation({
 
 /** A kept evaluation for a caller who may read it; one of another project is as good as none. */
 async function keptFor({ records, caller }: RecordDependencies, id: string): Promise<Answer<KeptEvaluation>> {
-  const refused = refuseUnlessAdmitted(caller, 'record')
-  if (refused) return refused
   const kept = await records.readEvaluation(id)
   return kept && mayRead(caller, kept) ? { ok: true, value: kept } : notFound('evaluation', id)
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { evaluation } from '../evaluation/document.ts'
+import { evaluation, type Assessment } from '../evaluation/document.ts'
 import { digestOfAssessment } from '../evaluation/evaluate.ts'
 import { builtOtherwise } from '../record/differences.ts'
 import { openingId } from '../record/entry.ts'
@@ -43,17 +43,16 @@ export const readOpeningRecord = defineRecordOperation({
     const found = await openingFor(deps, id, opening)
     if (!found.ok) return found
     const { project, entries } = found.value
-    const record = openingRecordOf(opening, entries)
+    const { looks, record, assessed } = await looksOf(deps, project, opening, entries)
     const [designed, built] = [openingBy('asDesigned', record), openingBy('asBuilt', record)]
     const grants = grantsOn(record.waivers, deps.now().toISOString())
-    const looks = await looksOf(deps, project, opening, entries)
     const misses = missesOver(opening, looks)
     const seen = assessmentBy(deps, project, record, 'asBuilt')
     return {
       ok: true,
       value: {
         project: project.id,
-        standing: standingOf(deps, record, assessmentBy(deps, project, record, 'asBuiltOverDesign')),
+        standing: standingOf(deps, record, assessed),
         designVersion: record.designs.at(-1)?.version ?? null,
         facts: record.facts.map(factRecordOf),
         builtOtherwise: designed.ok && built.ok ? [...builtOtherwise(designed.value, built.value)] : [],
@@ -124,16 +123,28 @@ export async function openingFor(deps: RecordDependencies, id: string, opening: 
 /** As many postings are looked back on; of a longer record the earlier ones go together as the first look. */
 const mostLooks = 100
 
+interface LookedBack {
+  readonly looks: readonly Look[]
+  /** All that is on record, and what it comes to: that is the last look. */
+  readonly record: OpeningRecord
+  readonly assessed: Answer<Assessment>
+}
+
 /** One look for each posting, with everything that had arrived by then. */
-export async function looksOf(deps: RecordDependencies, project: Project, opening: string, entries: readonly Entry[]): Promise<readonly Look[]> {
-  const postings = [...new Set(entries.map(({ posting }) => posting))].slice(-mostLooks)
+export async function looksOf(deps: RecordDependencies, project: Project, opening: string, entries: readonly Entry[]): Promise<LookedBack> {
+  const record = openingRecordOf(opening, entries)
+  const assessed = assessmentBy(deps, project, record, 'asBuiltOverDesign')
   const looks: Look[] = []
-  for (const posting of postings) {
-    const last = entries.findLastIndex((entry) => entry.posting === posting)
-    const record: OpeningRecord = openingRecordOf(opening, entries.slice(0, last + 1))
-    const assessed = assessmentBy(deps, project, record, 'asBuiltOverDesign')
-    if (assessed.ok) looks.push({ at: entries[last]?.receivedAt ?? '', findings: assessed.value.findings })
+  for (const last of lastOfPostings(entries)) {
+    const then = last === entries.length - 1 ? assessed : assessmentBy(deps, project, openingRecordOf(opening, entries.slice(0, last + 1)), 'asBuiltOverDesign')
+    if (then.ok) looks.push({ at: entries[last]?.receivedAt ?? '', findings: then.value.findings })
     await deps.giveWay()
   }
-  return looks
+  return { looks, record, assessed }
+}
+
+/** Where the last entry of each posting stands. */
+function lastOfPostings(entries: readonly Entry[]): readonly number[] {
+  const lasts = new Map(entries.map(({ posting }, index) => [posting, index]))
+  return [...lasts.values()].slice(-mostLooks)
 }

@@ -1,7 +1,8 @@
 import { z } from 'zod'
 import { toMeasure, verdict, type Assessment } from '../evaluation/document.ts'
 import { evaluate } from '../evaluation/evaluate.ts'
-import { holdPointAfter, holdPointId } from '../opening/hold-points.ts'
+import { nextToHide } from '../opening/facts.ts'
+import { holdPointId } from '../opening/hold-points.ts'
 import { openingBy, type Basis, type OpeningRecord } from '../record/opening-record.ts'
 import { grantsOn, isCovered, verdictAsGranted } from '../record/waivers.ts'
 import type { Entry, Project } from '../store/journal.ts'
@@ -62,7 +63,7 @@ export function standingOf({ now }: RecordDependencies, kept: OpeningRecord, ass
   }
   const { subject, summary, findings, nextToMeasure } = assessed.value
   const grants = grantsOn(kept.waivers, now().toISOString())
-  const next = holdPoint && holdPointAfter(holdPoint)
+  const next = holdPoint && nextToHide(holdPoint)
   return {
     opening, reference: subject.reference, holdPoint, verdict: summary.verdict, verdictAsGranted: verdictAsGranted(assessed.value, grants),
     notMet: findings.filter(({ force, outcome }) => force === 'mandatory' && outcome === 'fail').map(({ rule }) => rule),

@@ -22,12 +22,7 @@ export function refuseUnlessAdmitted(caller: Caller, access: Access): Failure | 
   return caller.scopes.some(admits[access]) ? undefined : refusal(caller, access)
 }
 
-/** Refuses a caller who may not administer, or not record in every project. */
-export function refuseUnless(caller: Caller, kind: 'record' | 'administer'): Failure | undefined {
-  return refuseUnlessAdmitted(caller, kind === 'record' ? 'recordAll' : kind)
-}
-
-/** A project of others is answered as if there were none. */
+/** A project of others is answered as if there were none. Who may record nothing is told so: an evaluation may be kept in a project, and anyone may evaluate. */
 export function refuseUnlessRecords(caller: Caller, project: string): Failure | undefined {
   return mayRecord(caller, project) ? undefined : (refuseUnlessAdmitted(caller, 'record') ?? notFound('project', project))
 }

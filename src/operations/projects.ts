@@ -5,7 +5,7 @@ import { entryId } from '../record/entry.ts'
 import type { Project } from '../store/journal.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 import { pageOf, paging } from './page.ts'
-import { recordable, refuseUnless, refuseUnlessAdmitted, refuseUnlessRecords } from './permission.ts'
+import { recordable, refuseUnlessRecords } from './permission.ts'
 import { resolvePlace } from './place.ts'
 import { projectEvent } from './events.ts'
 
@@ -37,7 +37,7 @@ export const createProject = defineRecordOperation({
   input: z.strictObject({ id: entryId, ...said }).meta({ id: 'ProjectRequest' }),
   output: projectView,
   answer: async (deps, { id, ...rest }) => {
-    const refused = refuseUnless(deps.caller, 'record') ?? placeProblem(deps, rest)
+    const refused = placeProblem(deps, rest)
     if (refused) return refused
     const at = deps.now().toISOString()
     const project = projectOf(id, rest, at, at)
@@ -67,8 +67,6 @@ export const listProjects = defineRecordOperation({
   input: z.strictObject(paging),
   output: pageOf(projectView, 'ProjectPage'),
   answer: async ({ records, caller }, { first, after }) => {
-    const refused = refuseUnlessAdmitted(caller, 'record')
-    if (refused) return refused
     const { items, next } = await records.listProjects(recordable(caller), after ?? null, first ?? 50)
     return { ok: true, value: { items: items.map(viewOf), nextCursor: next } }
   },

@@ -2,16 +2,8 @@ import { z } from 'zod'
 import type { Delivery, Webhook } from '../store/outbox.ts'
 import { eventNames, type EventName } from '../webhooks/event.ts'
 import { isEncrypted } from '../webhooks/secret.ts'
-import type { Caller } from './caller.ts'
-import type { Failure } from './operation.ts'
-import { refuseUnless } from './permission.ts'
 
 const text = z.string()
-
-/** Who may say where events go: they leave the service, whatever they tell of. */
-export function mayManage(caller: Caller): Failure | undefined {
-  return refuseUnless(caller, 'administer')
-}
 
 export const webhookId = text.max(100).meta({ description: 'The id of the webhook.' })
 export const eventType = z.enum(eventNames).meta({ id: 'EventType', description: 'What one can listen for. As a CloudEvent its type begins with "wythe.".' })

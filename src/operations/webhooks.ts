@@ -6,7 +6,7 @@ import { targetFault } from '../webhooks/target.ts'
 import type { Problem } from '../opening/problem.ts'
 import { defineRecordOperation, failure, notFound, type RecordDependencies } from './operation.ts'
 import { pageOf, paging } from './page.ts'
-import { createdWebhook, eventType, mayManage, webhookId, webhookView, viewOf } from './webhook-view.ts'
+import { createdWebhook, eventType, webhookId, webhookView, viewOf } from './webhook-view.ts'
 
 const text = z.string()
 
@@ -28,8 +28,6 @@ export const createWebhook = defineRecordOperation({
     .meta({ id: 'WebhookRequest' }),
   output: createdWebhook,
   answer: async (deps, { target, eventTypes, projects, description }) => {
-    const refused = mayManage(deps.caller)
-    if (refused) return refused
     const problems = [...targetProblems(deps, target), ...(await projectProblems(deps, projects ?? []))]
     if (problems.length > 0) return failure('invalidInput', problems)
     const { sealer } = deps.webhooks
@@ -50,9 +48,7 @@ export const listWebhooks = defineRecordOperation({
   description: 'Where events are sent, and which; without the secrets.',
   input: z.strictObject(paging),
   output: pageOf(webhookView, 'WebhookPage'),
-  answer: async ({ records, caller, now }, { first, after }) => {
-    const refused = mayManage(caller)
-    if (refused) return refused
+  answer: async ({ records, now }, { first, after }) => {
     const { items, next } = await records.listWebhooks(after ?? null, first ?? 50)
     const at = now().toISOString()
     return { ok: true, value: { items: items.map((webhook) => viewOf(webhook, at)), nextCursor: next } }
@@ -65,9 +61,7 @@ export const readWebhook = defineRecordOperation({
   description: 'Where it leads, what it listens for, and whether it is reached.',
   input: z.strictObject({ webhook: webhookId }),
   output: webhookView,
-  answer: async ({ records, caller, now }, { webhook: id }) => {
-    const refused = mayManage(caller)
-    if (refused) return refused
+  answer: async ({ records, now }, { webhook: id }) => {
     const webhook = await records.readWebhook(id)
     return webhook ? { ok: true, value: viewOf(webhook, now().toISOString()) } : notFound('webhook', id)
   },
@@ -79,9 +73,7 @@ export const deleteWebhook = defineRecordOperation({
   description: 'Ends it at once. What was still on its way to it is dropped; an attempt that is under way may still arrive.',
   input: z.strictObject({ webhook: webhookId }),
   output: z.strictObject({ webhook: text, deletedAt: text }).meta({ id: 'DeletedWebhook' }),
-  answer: async ({ records, caller, now }, { webhook }) => {
-    const refused = mayManage(caller)
-    if (refused) return refused
+  answer: async ({ records, now }, { webhook }) => {
     return (await records.deleteWebhook(webhook)) ? { ok: true, value: { webhook, deletedAt: now().toISOString() } } : notFound('webhook', webhook)
   },
 })
@@ -92,9 +84,7 @@ export const enableWebhook = defineRecordOperation({
   description: 'Sends events again, first what was held back. What happened while it was disabled was not kept for it: read the journal or the lists.',
   input: z.strictObject({ webhook: webhookId }),
   output: webhookView,
-  answer: async ({ records, caller, now }, { webhook: id }) => {
-    const refused = mayManage(caller)
-    if (refused) return refused
+  answer: async ({ records, now }, { webhook: id }) => {
     const at = now().toISOString()
     const webhook = await records.enableWebhook(id, at)
     return webhook ? { ok: true, value: viewOf(webhook, at) } : notFound('webhook', id)
@@ -110,9 +100,7 @@ export const rotateWebhookSecret = defineRecordOperation({
   description: 'Makes a new signing secret, shown once. For 24 hours deliveries carry a signature by each, so that the receiver can change over without losing one.',
   input: z.strictObject({ webhook: webhookId }),
   output: createdWebhook,
-  answer: async ({ records, caller, now, webhooks: { sealer } }, { webhook: id }) => {
-    const refused = mayManage(caller)
-    if (refused) return refused
+  answer: async ({ records, now, webhooks: { sealer } }, { webhook: id }) => {
     const [secret, at] = [newSigningSecret(), now()]
     const webhook = await records.rotateSecret(id, sealer.seal(secret, id), at.toISOString(), new Date(at.getTime() + overlap).toISOString())
     return webhook ? { ok: true, value: { webhook: viewOf(webhook, at.toISOString()), secret } } : notFound('webhook', id)

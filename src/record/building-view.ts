@@ -1,11 +1,11 @@
 import { part, type Outcome } from '../catalog/rule.ts'
 import type { Summary } from '../evaluation/document.ts'
-import { holdPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { holdPoints, holdPointTitle, type HoldPoint } from '../opening/hold-points.ts'
 import type { Problem } from '../opening/problem.ts'
 import { buildingTakeOff, type BuildingTakeOff } from '../quantities/building-take-off.ts'
 import { lintelSchedule, type LintelLine } from '../quantities/lintel-schedule.ts'
 import type { OpeningReport } from './opening-report.ts'
-import { addedBy, titleOf, type Outcomes, type Tally } from './tallies.ts'
+import { addedBy, type Outcomes, type Tally } from './tallies.ts'
 import { walksThrough, type Walk } from './walk.ts'
 
 /** An opening that is on record and is not described far enough to be evaluated. */
@@ -64,6 +64,6 @@ function statusByHoldPoint(reports: readonly OpeningReport[], counts: ReadonlyMa
     if (!outcomes) return []
     const here = readiness.filter(({ holdPoint }) => holdPoint === id)
     const ready = here.filter((one) => one.ready).length
-    return [{ holdPoint: id, title: titleOf(id), ...outcomes, ready, notReady: here.length - ready, signedOff: here.filter(({ signedOff }) => signedOff).length }]
+    return [{ holdPoint: id, title: holdPointTitle(id), ...outcomes, ready, notReady: here.length - ready, signedOff: here.filter(({ signedOff }) => signedOff).length }]
   })
 }

@@ -1,4 +1,5 @@
 import type { Assessment } from '../evaluation/document.ts'
+import { nextToHide } from '../opening/facts.ts'
 import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
 
 /** A fact that is not known and can still be seen. */
@@ -22,11 +23,7 @@ export function factsToCollect({ findings, nextToMeasure }: Pick<Assessment, 'fi
   const mandatory = new Set(findings.flatMap(({ force, outcome, missing }) => (force === 'mandatory' && outcome === 'notDetermined' ? missing : [])))
   const wanted = nextToMeasure.map(({ fact, title, holdPoint: from, hiddenBy, decides, contributesTo }) => {
     const holdPoint = reached !== null && compareHoldPoints(reached, from) > 0 ? reached : from
-    return { fact, title, holdPoint, hiddenBy, lastChance: isNext(hiddenBy, holdPoint), mandatory: mandatory.has(fact), decides, contributesTo }
+    return { fact, title, holdPoint, hiddenBy, lastChance: hiddenBy !== null && hiddenBy === nextToHide(holdPoint), mandatory: mandatory.has(fact), decides, contributesTo }
   })
   return wanted.toSorted((a, b) => Number(b.lastChance) - Number(a.lastChance) || Number(b.mandatory) - Number(a.mandatory))
-}
-
-function isNext(hiddenBy: HoldPoint | null, holdPoint: HoldPoint): boolean {
-  return hiddenBy !== null && compareHoldPoints(hiddenBy, holdPoint) <= 1
 }

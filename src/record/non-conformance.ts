@@ -67,6 +67,6 @@ function stateOf({ status }: Miss, { chosen, verification, grant }: Done): NonCo
 }
 
 /** What names no end is about both. */
-function concerns(held: { readonly rule: string; readonly member?: Place['member'] | undefined }, { rule, member }: Place): boolean {
+export function concerns(held: { readonly rule: string; readonly member?: Place['member'] | undefined }, { rule, member }: Place): boolean {
   return held.rule === rule && ((held.member ?? null) === null || member === null || held.member === member)
 }

@@ -1,6 +1,6 @@
 import type { Outcome } from '../catalog/rule.ts'
 import type { Finding } from '../evaluation/document.ts'
-import { compareHoldPoints, holdPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
 import { grouped } from './grouped.ts'
 
 export type Outcomes = Readonly<Record<Outcome, number>>
@@ -22,10 +22,6 @@ export function talliesOf(findings: readonly Finding[]): readonly Tally[] {
 /** Tallies added up under a key, in the order in which the keys come first. */
 export function addedBy<K extends 'part' | 'holdPoint'>(tallies: readonly Tally[], key: K): ReadonlyMap<Tally[K], Outcomes> {
   return new Map([...grouped(tallies, (tally) => tally[key])].map(([value, some]) => [value, some.map(({ outcomes }) => outcomes).reduce(sum)]))
-}
-
-export function titleOf(holdPoint: HoldPoint): string {
-  return holdPoints.find(({ id }) => id === holdPoint)?.title ?? holdPoint
 }
 
 function outcomesOf(findings: readonly Finding[]): Outcomes {

@@ -1,8 +1,7 @@
-import { compareHoldPoints, type HoldPoint } from '../opening/hold-points.ts'
+import { compareHoldPoints, holdPointTitle, type HoldPoint } from '../opening/hold-points.ts'
 import type { FactToCollect } from './facts-to-collect.ts'
 import { grouped } from './grouped.ts'
 import type { OpeningReport } from './opening-report.ts'
-import { titleOf } from './tallies.ts'
 
 export interface WalkOpening {
   readonly opening: string
@@ -27,7 +26,7 @@ export function walksThrough(reports: readonly OpeningReport[], only: HoldPoint 
     const openings = [...grouped(some, ({ opening }) => opening).values()].flatMap(openingOf)
     return {
       holdPoint,
-      title: titleOf(holdPoint),
+      title: holdPointTitle(holdPoint),
       lastChances: openings.reduce((sum, { lastChances }) => sum + lastChances, 0),
       openings: openings.toSorted((a, b) => b.lastChances - a.lastChances),
     }

@@ -7,6 +7,7 @@ import type { OpenAPIV3_1 } from 'openapi-types'
 import { afterAll, describe, expect, test } from 'vitest'
 import { client } from './client.ts'
 import { waivers, type Waiver } from './contract-waivers.ts'
+import { schemasReached } from './openapi-changes.ts'
 
 interface Complaint {
   readonly linter: Waiver['linter']
@@ -18,7 +19,7 @@ interface Complaint {
 const { app } = await client()
 const document = app.swagger() as OpenAPIV3_1.Document
 const text = JSON.stringify(document)
-const sentSchemas = schemasSent(document)
+const sentSchemas = schemasReached(document, 'parameters', 'requestBody')
 const used = new Set<Waiver>()
 
 describe('the contract has nothing against it that is not waived with a reason', () => {
@@ -78,21 +79,3 @@ async function bySpectral(source: string): Promise<readonly Complaint[]> {
 
 /** Names of questions are those of a form that the service made; any other is refused by itself, and all together are bounded by the body. */
 const sentUnbounded: ReadonlySet<string> = new Set(['/components/schemas/FormAnswers/propertyNames'])
-
-/** The named schemas that a request can hold. */
-function schemasSent({ paths = {}, components = {} }: OpenAPIV3_1.Document): ReadonlySet<string> {
-  const names = new Set<string>()
-  const look = (node: unknown): void => {
-    if (typeof node !== 'object' || node === null) return
-    const name = /^#\/components\/schemas\/(.+)$/.exec((node as { $ref?: string }).$ref ?? '')?.[1]
-    if (name !== undefined && !names.has(name)) {
-      names.add(name)
-      look(components.schemas?.[name])
-    }
-    Object.values(node).forEach(look)
-  }
-  for (const methods of Object.values(paths)) {
-    for (const operation of Object.values(methods ?? {}) as OpenAPIV3_1.OperationObject[]) look([operation.parameters, operation.requestBody])
-  }
-  return names
-}

@@ -13,8 +13,8 @@ export function breakingChanges(old: Document, next: Document): readonly string[
       else found.push(`${method} ${path} is gone`)
     }
   }
-  const sent = schemasOf(next, 'requestBody')
-  const answered = schemasOf(next, 'responses')
+  const sent = schemasReached(next, 'requestBody')
+  const answered = schemasReached(next, 'responses')
   for (const [name, schema] of Object.entries(old.components?.schemas ?? {})) {
     const now = next.components?.schemas?.[name] as Schema | undefined
     if (!now) found.push(`schema ${name} is gone`)
@@ -46,18 +46,18 @@ function ofSchema(name: string, old: Schema, now: Schema, { sent, answered }: { 
   ]
 }
 
-/** The named schemas that the requests, or the answers, of a document reach. */
-function schemasOf(document: Document, part: 'requestBody' | 'responses'): ReadonlySet<string> {
+/** The named schemas that some parts of the operations of a document reach. */
+export function schemasReached({ paths = {}, components = {} }: Document, ...parts: readonly ('parameters' | 'requestBody' | 'responses')[]): ReadonlySet<string> {
   const names = new Set<string>()
   const look = (node: unknown): void => {
     if (typeof node !== 'object' || node === null) return
     const name = /^#\/components\/schemas\/(.+)$/.exec((node as { $ref?: string }).$ref ?? '')?.[1]
     if (name !== undefined && !names.has(name)) {
       names.add(name)
-      look(document.components?.schemas?.[name])
+      look(components.schemas?.[name])
     }
     Object.values(node).forEach(look)
   }
-  for (const methods of Object.values(document.paths ?? {})) for (const operation of Object.values(methods ?? {}) as OpenAPIV3_1.OperationObject[]) look(operation[part])
+  for (const methods of Object.values(paths)) for (const operation of Object.values(methods ?? {}) as OpenAPIV3_1.OperationObject[]) look(parts.map((part) => operation[part]))
   return names
 }

@@ -1,10 +1,9 @@
-import { once } from 'node:events'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { Agent, get } from 'node:http'
-import { createServer, type AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { freePort } from './free-port.ts'
 import { ended, runCompiled, startCompiled, type Ended } from '../cli/run-compiled.ts'
 
 type Line = Readonly<Record<string, unknown>>
@@ -123,15 +122,6 @@ describe('the service does not start', () => {
     expect(stdout).toContain('EADDRINUSE')
   })
 })
-
-async function freePort(): Promise<number> {
-  const server = createServer().listen(0, '127.0.0.1')
-  await once(server, 'listening')
-  const { port } = server.address() as AddressInfo
-  server.close()
-  await once(server, 'close')
-  return port
-}
 
 function printed(stream: NodeJS.ReadableStream | null, text: string): Promise<void> {
   let so = ''

@@ -21,7 +21,7 @@ export const operationNames = Object.keys(fields) as OperationName[]
 /** Asks over REST, by what the OpenAPI document says of the operation. */
 export function overRest({ app, http }: Client, operation: OperationName, input: Input) {
   const { method, path, described } = routeOf(app.swagger() as OpenAPIV3_1.Document, operation)
-  if (method === 'post') return http.post(path).send(input)
+  if (method !== 'get') return http[method](path).send(input)
   const inPath = (described.parameters ?? []).flatMap((parameter) => ('in' in parameter && parameter.in === 'path' ? [parameter.name] : []))
   const address = inPath.reduce((filled, name) => filled.replace(`{${name}}`, encodeURIComponent(String(input[name]))), path)
   return http.get(address).query(Object.fromEntries(Object.entries(input).filter(([name]) => !inPath.includes(name))))
@@ -45,9 +45,9 @@ async function introspected(client: Client) {
   return buildClientSchema((response.body as { data: IntrospectionQuery }).data)
 }
 
-function routeOf({ paths = {} }: OpenAPIV3_1.Document, operation: OperationName) {
+export function routeOf({ paths = {} }: OpenAPIV3_1.Document, operation: keyof typeof operations) {
   for (const [path, methods] of Object.entries(paths)) {
-    for (const method of ['get', 'post'] as const) {
+    for (const method of ['get', 'post', 'put'] as const) {
       const described = methods?.[method]
       if (described?.operationId === operation) return { method, path, described }
     }

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { operations } from '../../src/operations/index.ts'
 import { jurisdictionService } from '../api/jurisdiction.ts'
 import { withoutAbsent } from './absent.ts'
+import { routeOf } from './doors.ts'
 import { fullQuery } from './full-query.ts'
 
 type Service = Awaited<ReturnType<typeof jurisdictionService>>
@@ -65,7 +66,7 @@ describe('what is recorded is recorded the same over REST and over GraphQL', asy
   })
 })
 
-async function overRest({ app, http }: Service, token: string, operation: string, input: Input): Promise<Answered> {
+async function overRest({ app, http }: Service, token: string, operation: keyof typeof operations, input: Input): Promise<Answered> {
   const { method, path, described } = routeOf(app.swagger() as OpenAPIV3_1.Document, operation)
   const inPath = (described.parameters ?? []).flatMap((parameter) => ('in' in parameter && parameter.in === 'path' ? [parameter.name] : []))
   const address = inPath.reduce((filled, name) => filled.replace(`{${name}}`, encodeURIComponent(String(input[name]))), path)
@@ -93,14 +94,4 @@ async function overGraphql({ http }: Service, token: string, { operation, field,
 async function introspected({ http }: Service) {
   const response = await http.post('/graphql').send({ query: getIntrospectionQuery() })
   return buildClientSchema((response.body as { data: IntrospectionQuery }).data)
-}
-
-function routeOf({ paths = {} }: OpenAPIV3_1.Document, operation: string) {
-  for (const [path, methods] of Object.entries(paths)) {
-    for (const method of ['get', 'post', 'put'] as const) {
-      const described = methods?.[method]
-      if (described?.operationId === operation) return { method, path, described }
-    }
-  }
-  throw new Error(`the document has no ${operation}`)
 }
