@@ -21,6 +21,7 @@ function problemOf(answered: string) {
   return { head, problem: problemDocument.parse(JSON.parse(body)) }
 }
 
+// Statuses: RFC 9110, 15.5 (408, 414), and RFC 6585, 5 (431, from memory)
 describe('what is too large or no HTTP at all is a problem document too', () => {
   test('an address without an end', async () => {
     const response = await http.get(`/v1/rules?topic=${'x'.repeat(8_200)}`).expect(414)
