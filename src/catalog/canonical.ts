@@ -12,6 +12,18 @@ export function canonicalText(value: unknown): string {
   return lasting.has(value) ? textOfLasting(value) : textOf(value)
 }
 
+/** The same text in pieces, one for each part of a document, for whoever can take them one by one: to lay a long text out in one stretch takes longer than to write it. */
+export function canonicalPieces(value: unknown, deep = 2): readonly string[] {
+  if (deep === 0 || typeof value !== 'object' || value === null || 'toJSON' in value || lasting.has(value)) return [canonicalText(value)]
+  if (Array.isArray(value)) return ['[', ...value.flatMap((member, index) => [...(index === 0 ? [] : [',']), ...canonicalPieces(inList(member), deep - 1)]), ']']
+  const { sorted, heads } = layoutOf(value)
+  const members = sorted.flatMap((key, index) => {
+    const member = (value as Readonly<Record<string, unknown>>)[key]
+    return member === undefined || typeof member === 'symbol' ? [] : [[heads[index] ?? '', ...canonicalPieces(member, deep - 1)]]
+  })
+  return ['{', ...members.flatMap((pieces, index) => (index === 0 ? pieces : [',', ...pieces])), '}']
+}
+
 const lasting = new WeakSet<object>()
 const textOfLasting = onceFor(textOf)
 
@@ -43,9 +55,14 @@ function listText(list: readonly unknown[]): string {
   let text = ''
   for (let index = 0; index < list.length; index += 1) {
     const member = list[index]
-    text += (index === 0 ? '' : ',') + (member === undefined || typeof member === 'symbol' ? 'null' : canonicalText(member))
+    text += (index === 0 ? '' : ',') + canonicalText(inList(member))
   }
   return `[${text}]`
+}
+
+/** What stands in a list for nothing, as JSON has it. */
+function inList(member: unknown): unknown {
+  return member === undefined || typeof member === 'symbol' ? null : member
 }
 
 /** A quote, a backslash, a control character or half of a pair: what JSON writes otherwise, or RFC 8785 refuses. */

@@ -2,8 +2,8 @@ import { createHash } from 'node:crypto'
 import canonicalize from 'canonicalize'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { canonicalText, lastingPart } from '../../src/catalog/canonical.ts'
-import { digestOfText, useSha256 } from '../../src/catalog/digest.ts'
+import { canonicalPieces, canonicalText, lastingPart } from '../../src/catalog/canonical.ts'
+import { digestOf, digestOfText, useSha256 } from '../../src/catalog/digest.ts'
 import { evaluate } from '../../src/evaluation/evaluate.ts'
 import { describeOpening } from '../../src/opening/describe.ts'
 import { usePlatformSha256 } from '../../src/store/platform-sha256.ts'
@@ -28,6 +28,7 @@ describe('canonical text', () => {
       const whole = { before: value, after: [value, null, -0, 1e21] }
       expect(canonicalText(whole)).toBe(canonicalize(whole))
       expect(canonicalText(lastingPart(structuredClone(whole)))).toBe(canonicalize(whole))
+      expect(canonicalPieces(whole).join('')).toBe(canonicalize(whole))
     }))
   })
 
@@ -37,8 +38,9 @@ describe('canonical text', () => {
   })
 
   test('leaves out what is undefined, and asks what tells its own JSON', () => {
-    const odd = { none: undefined, list: [undefined, 1], at: new Date(0), big: '"\\\u0007' }
+    const odd = { none: undefined, list: [undefined, 1, Symbol('one')], at: new Date(0), big: '"\\\u0007' }
     expect(canonicalText(odd)).toBe(canonicalize(odd))
+    expect(canonicalPieces(odd).join('')).toBe(canonicalize(odd))
   })
 
   test('of more than a few kinds of objects with equally many members is right all the same', () => {
@@ -53,7 +55,9 @@ describe('canonical text', () => {
       const opening = describeOpening(description)
       if (!opening.ok) throw new Error(name)
       const assessment = evaluate(opening.value, rules, catalog, null)
-      expect(canonicalText(assessment) === canonicalize(assessment), name).toBe(true)
+      const expected = canonicalize(assessment) ?? ''
+      expect(canonicalText(assessment) === expected, name).toBe(true)
+      expect(digestOf(assessment) === digestOfText(expected), name).toBe(true)
     }
   })
 })
@@ -79,8 +83,9 @@ describe('SHA-256', () => {
   })
 
   test('of a platform that gives another digest is refused, and what was in use stays', () => {
+    expect(() => useSha256((pieces) => createHash('sha256').update(pieces[0] ?? '').digest('hex'))).toThrow(/another digest/)
     expect(() => useSha256(() => '')).toThrow(/another digest/)
-    expect(() => useSha256((text) => createHash('sha256').update(text, 'latin1').digest('hex'))).toThrow(/another digest/)
+    expect(() => useSha256((pieces) => createHash('sha256').update(pieces.join(''), 'latin1').digest('hex'))).toThrow(/another digest/)
     expect(digestOfText('abc')).toBe(`sha256:${published[0][1]}`)
   })
 })
