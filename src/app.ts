@@ -9,6 +9,7 @@ import { handleBrokenRequest, handleError, notFoundHandler } from './api/faults.
 import { noDocuments, type Documents } from './api/graphql/documents.ts'
 import { graphql } from './api/graphql/index.ts'
 import type { Metrics } from './api/metrics.ts'
+import { awaitRequests } from './api/patience.ts'
 import { pages } from './api/pages.ts'
 import { keepQuota, type Quota } from './api/quota.ts'
 import { watchMethods } from './api/rest/allowed-methods.ts'
@@ -56,17 +57,18 @@ const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self
 
 /** Builds the service. Never listens and never reads the environment. */
 export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], logger = false, metrics, drain = 0 }: AppOptions): Promise<FastifyInstance> {
+  const endBroken = handleBrokenRequest(publicUrl, deps.newId)
   const app = Fastify({
     logger,
     bodyLimit: largestBody,
-    requestTimeout: patience,
+    requestTimeout: 0, // awaitRequests sees to it, since a batch may last
     trustProxy: [...trustedProxies],
     genReqId: () => deps.newId(),
     childLoggerFactory: logTrace,
     forceCloseConnections: 'idle',
     return503OnClosing: false, // what is under way is answered, and readiness tells that the end has begun
     routerOptions: { maxParamLength: longestParameter },
-    clientErrorHandler: handleBrokenRequest(publicUrl, deps.newId),
+    clientErrorHandler: endBroken,
     frameworkErrors: (error, request, reply) => void handleError(error, request, reply),
   })
   app.removeContentTypeParser('text/plain')
@@ -74,6 +76,7 @@ export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'ev
   app.setErrorHandler(handleError)
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
   metrics?.time(app)
+  awaitRequests(app, patience, (socket) => endBroken(Object.assign(new Error('too slow'), { code: 'ERR_HTTP_REQUEST_TIMEOUT' }), socket))
   boundRequests(app)
   for (const schema of namedSchemas()) app.addSchema(schema)
   await app.register(helmet, { contentSecurityPolicy: { directives: policy } })

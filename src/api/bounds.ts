@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream'
 import type { FastifyInstance } from 'fastify'
 import { malformedPlaces } from '../opening/well-formed.ts'
 import { sendProblem } from './send-problem.ts'
@@ -14,6 +15,7 @@ export function boundRequests(app: FastifyInstance): void {
     if (headers > mostHeaders) return sendProblem(request, reply, 'headersTooLarge', [{ code: 'headersTooLarge', pointer: '', detail: `There are ${headers} headers; at most ${mostHeaders} are read.` }])
   })
   app.addHook('preValidation', async (request, reply) => {
+    if (request.body instanceof Readable) return
     const problems = malformedPlaces(request.body)
     if (problems.length > 0) return sendProblem(request, reply, 'malformed', problems)
   })

@@ -1,3 +1,4 @@
+import { setTimeout } from 'node:timers/promises'
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
 import { sendProblem } from './send-problem.ts'
@@ -52,11 +53,24 @@ export function keepQuota(quota: Quota): QuotaKeeper {
 export async function charge(request: FastifyRequest, reply: FastifyReply, units: number): Promise<boolean> {
   const { quotaKeeper } = request.server
   if (!quotaKeeper) return true
-  const { allowed, left, secondsLeft } = await quotaKeeper.take(request.caller.token ?? `at ${request.ip}`, units)
+  const { allowed, left, secondsLeft } = await quotaKeeper.take(callerOf(request), units)
   reply.header('ratelimit-policy', `"${policy}";q=${quotaKeeper.quota.units};w=${quotaKeeper.quota.window}`)
   reply.header('ratelimit', `"${policy}";r=${left};t=${secondsLeft}`)
   if (!allowed) reply.header('retry-after', secondsLeft)
   return allowed
+}
+
+/** Takes the units as soon as there are that many left, for an answer that is under way already. */
+export async function waitForUnits(request: FastifyRequest, units: number): Promise<void> {
+  const { quotaKeeper } = request.server
+  for (let standing = await quotaKeeper?.take(callerOf(request), units); standing && !standing.allowed; standing = await quotaKeeper?.take(callerOf(request), units)) {
+    await setTimeout(standing.secondsLeft * 1_000, undefined, { ref: false })
+    if (request.raw.destroyed) return
+  }
+}
+
+function callerOf({ caller, ip }: FastifyRequest): string {
+  return caller.token ?? `at ${ip}`
 }
 
 export function refuseOverQuota(request: FastifyRequest, reply: FastifyReply, units: number): FastifyReply {

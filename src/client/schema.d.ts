@@ -100,6 +100,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/evaluations/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Evaluate many openings
+         * @description Evaluates openings of one place and date, in their order; one that cannot be read is told as such and holds nothing up. A JSON body holds up to 100. A body of lines of JSON (application/x-ndjson, application/jsonl) has no end of them: what holds for all stands in the query, each line is one opening, and each is answered by one line while more are still coming, so read while you send. When the quota is used up, the lines wait for it. Nothing is kept.
+         */
+        post: operations["evaluateBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/rules": {
         parameters: {
             query?: never;
@@ -1269,6 +1289,64 @@ export interface components {
              * @description From the last weep to the end of the flashing.
              */
             endWeepToDam?: (components["schemas"]["LengthInput"] | (components["schemas"]["LengthInput"] | null)[]) | null;
+        };
+        /** @description What one opening came to, or why it was not evaluated. */
+        BatchAnswer: {
+            /** @description Which it was of the openings, or on which line it stood, from 1. */
+            line: number;
+            key: string | null;
+            reference: string | null;
+            brief: components["schemas"]["BriefEvaluation"] | null;
+            /** @description With "detail": "full". */
+            evaluation: components["schemas"]["Evaluation"] | null;
+            /** @description The problem code, where it was not evaluated. */
+            code: string | null;
+            problems: components["schemas"]["BatchProblem"][];
+        };
+        /** @enum {string} */
+        BatchDetail: "brief" | "full";
+        BatchEvaluation: {
+            answers: components["schemas"]["BatchAnswer"][];
+        };
+        BatchOpening: {
+            /** @description What the caller calls it. It comes back with the answer. */
+            key?: string | null;
+            /** @description Where the work stands at this opening; where it stands for the whole batch when left out. */
+            holdPoint?: components["schemas"]["HoldPointId"] | null;
+            opening: components["schemas"]["OpeningInput"];
+        };
+        BatchProblem: {
+            code: string;
+            pointer: string;
+            detail: string;
+        };
+        BatchRequest: {
+            /** @description Whose rules apply: "us-xa-101-2400000". Left out with an edition, the published texts alone are meant. */
+            jurisdiction?: string | null;
+            /** @description The permit application date, which selects what was in force. Today when left out. */
+            asOf?: string | null;
+            /** @description Takes this edition whatever is adopted: "irc-2021". */
+            edition?: string | null;
+            /** @description Which code is meant where several are adopted: "irc" for one- and two-family dwellings, "ibc" for other buildings. */
+            publication?: string | null;
+            /** @description Evaluates by a past release of the catalog as it was cut; by what is in force now when left out. */
+            release?: string | null;
+            /** @description Where the work stands, for openings that do not say it themselves. */
+            holdPoint?: components["schemas"]["HoldPointId"] | null;
+            /** @description brief: the verdict, what is not met, what is not determined and what to measure next. full: whole evaluations beside, with quantities and digest. Brief when left out. */
+            detail?: components["schemas"]["BatchDetail"] | null;
+            openings: components["schemas"]["BatchOpening"][];
+        };
+        /** @description The verdict with what stands in its way; the evaluation of the opening has the rest. */
+        BriefEvaluation: {
+            asOf: string;
+            jurisdiction: string | null;
+            catalog: components["schemas"]["CatalogStamp"];
+            summary: components["schemas"]["Summary"];
+            notMet: components["schemas"]["OpenFinding"][];
+            notDetermined: components["schemas"]["OpenFinding"][];
+            nextToMeasure: components["schemas"]["FactToMeasure"][];
+            notice: string;
         };
         Building: {
             project: string;
@@ -2716,6 +2794,27 @@ export interface components {
          * @enum {string}
          */
         ObservationMethod: "examine" | "interview" | "test";
+        /** @description A finding that is not met, or not determined, without the way to it. */
+        OpenFinding: {
+            rule: string;
+            title: string;
+            part: components["schemas"]["Part"];
+            holdPoint: components["schemas"]["HoldPointId"];
+            force: components["schemas"]["Force"];
+            outcome: components["schemas"]["Outcome"];
+            reason: components["schemas"]["Reason"] | null;
+            /** @description What to do about an outcome that is not determined. */
+            nextStep: string | null;
+            /** @description The end that decided, where there are two. */
+            member: components["schemas"]["Member"] | null;
+            measured: components["schemas"]["Measured"] | null;
+            required: components["schemas"]["Required"];
+            margin: components["schemas"]["Margin"] | null;
+            /** @description Facts that would have to be known. */
+            missing: string[];
+            cautions: string[];
+            evidence: components["schemas"]["Evidence"];
+        };
         OpeningAfterPosting: {
             standing: components["schemas"]["OpeningStanding"];
             /** @description What comes out otherwise than before this posting. */
@@ -4528,6 +4627,136 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Reproduction"];
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    evaluateBatch: {
+        parameters: {
+            query?: {
+                /** @description Whose rules apply: "us-xa-101-2400000". Left out with an edition, the published texts alone are meant. */
+                jurisdiction?: string;
+                /** @description The permit application date, which selects what was in force. Today when left out. */
+                asOf?: string;
+                /** @description Takes this edition whatever is adopted: "irc-2021". */
+                edition?: string;
+                /** @description Which code is meant where several are adopted: "irc" for one- and two-family dwellings, "ibc" for other buildings. */
+                publication?: string;
+                /** @description Evaluates by a past release of the catalog as it was cut; by what is in force now when left out. */
+                release?: string;
+                /** @description Where the work stands, for openings that do not say it themselves. */
+                holdPoint?: components["schemas"]["HoldPointId"];
+                /** @description brief: the verdict, what is not met, what is not determined and what to measure next. full: whole evaluations beside, with quantities and digest. Brief when left out. */
+                detail?: components["schemas"]["BatchDetail"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "jurisdiction": "us-xa-101-2400000",
+                 *       "asOf": "2026-03-01",
+                 *       "openings": [
+                 *         {
+                 *           "key": "1",
+                 *           "opening": {
+                 *             "reference": "W-104",
+                 *             "basis": "asBuilt",
+                 *             "lengthUnit": "in",
+                 *             "opening": {
+                 *               "kind": "window",
+                 *               "width": "48",
+                 *               "height": "60",
+                 *               "headShape": "flat"
+                 *             },
+                 *             "head": {
+                 *               "support": {
+                 *                 "kind": "looseSteelAngle",
+                 *                 "section": "L5x3-1/2x5/16",
+                 *                 "bearing": [
+                 *                   "4",
+                 *                   "3 1/2"
+                 *                 ]
+                 *               },
+                 *               "flashing": {
+                 *                 "present": true,
+                 *                 "extensionPastJamb": [
+                 *                   "8",
+                 *                   "8"
+                 *                 ],
+                 *                 "endDamHeight": [
+                 *                   "2",
+                 *                   "0"
+                 *                 ],
+                 *                 "upstand": "8"
+                 *               },
+                 *               "weeps": {
+                 *                 "kind": "openHeadJoint",
+                 *                 "spacing": "24",
+                 *                 "onFlashing": true
+                 *               }
+                 *             }
+                 *           }
+                 *         },
+                 *         {
+                 *           "key": "2",
+                 *           "opening": {
+                 *             "reference": "W-105",
+                 *             "lengthUnit": "mm",
+                 *             "opening": {
+                 *               "kind": "window",
+                 *               "width": "1200",
+                 *               "height": "1500"
+                 *             }
+                 *           }
+                 *         }
+                 *       ]
+                 *     }
+                 */
+                "application/json": components["schemas"]["BatchRequest"];
+                "application/x-ndjson": string;
+                "application/jsonl": string;
+            };
+        };
+        responses: {
+            /** @description What was asked for; of lines, one line of JSON for each. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchEvaluation"];
+                    "application/x-ndjson": components["schemas"]["BatchAnswer"];
                 };
             };
             401: components["responses"]["Unauthenticated"];

@@ -2,6 +2,7 @@ import { analyzeDrivingRain } from './analyze-driving-rain.ts'
 import { adoptDraft } from './adopt-draft.ts'
 import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './amendment-drafts.ts'
 import { listAmendments, readAmendment } from './amendments.ts'
+import { evaluateBatch } from './evaluate-batch.ts'
 import { exportProject } from './export-project.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
 import { readForm, readOpeningForm } from './forms.ts'
@@ -31,7 +32,7 @@ import { createWebhook, deleteWebhook, enableWebhook, listWebhooks, readWebhook,
 
 /** Everything the service does. */
 export const operations = {
-  evaluateOpening: serveEvaluation, keepEvaluation, readEvaluation, reproduceEvaluation,
+  evaluateOpening: serveEvaluation, evaluateBatch, keepEvaluation, readEvaluation, reproduceEvaluation,
   listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases, readForm,
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,

@@ -73,13 +73,19 @@ async function serve(deps: RecordDependencies, raw: unknown): Promise<Answer<Ser
   const { sequence, catalog: active } = deps.active.state
   const asked = parseInput(z.object(release), membersOf(raw))
   if (!asked.ok) return asked
-  const past = asked.value.release ? await deps.active.release(asked.value.release) : active
-  if (!past) return failure('catalogGone', [{ code: 'catalogGone', pointer: '/release', detail: `Release ${asked.value.release ?? ''} is not here, or not to be trusted. The list of releases has those that are.` }])
+  const by = await catalogOf(deps, asked.value.release ?? null)
+  if (!by.ok) return by
   const request = without(raw, 'release')
-  const answered = evaluateOpening.run({ ...deps, catalog: past }, request)
+  const answered = evaluateOpening.run({ ...deps, catalog: by.value }, request)
   if (!answered.ok) return answered
   deps.tally?.evaluated(answered.value.summary.verdict)
-  return { ok: true, value: { answer: answered.value, record: recordOf(answered.value, request, past, past === active ? sequence : 0) } }
+  return { ok: true, value: { answer: answered.value, record: recordOf(answered.value, request, by.value, by.value === active ? sequence : 0) } }
+}
+
+/** The catalog of a past release as it was cut; what is in force now where none is named. */
+export async function catalogOf(deps: Pick<RecordDependencies, 'active'>, release: string | null): Promise<Answer<Catalog>> {
+  const catalog = release === null ? deps.active.state.catalog : await deps.active.release(release)
+  return catalog ? { ok: true, value: catalog } : failure('catalogGone', [{ code: 'catalogGone', pointer: '/release', detail: `Release ${release ?? ''} is not here, or not to be trusted. The list of releases has those that are.` }])
 }
 
 function recordOf(answer: Evaluation, request: unknown, { release, digest }: Catalog, sequence: number): Served['record'] {

@@ -63,6 +63,7 @@ const webhook = () => ({ webhook: made['webhook'] ?? '' })
 const steps: readonly Step[] = [
   { operation: 'live' }, { operation: 'ready' },
   { operation: 'evaluateOpening' },
+  { operation: 'evaluateBatch' },
   { operation: 'evaluateOpening', body: { ...(exampleOf('evaluateOpening') as object), keep: true }, after: ({ body }) => { made['evaluation'] = (body as { id: string }).id } },
   { operation: 'readEvaluation', path: () => ({ evaluation: made['evaluation'] ?? '' }) }, { operation: 'reproduceEvaluation', path: () => ({ evaluation: made['evaluation'] ?? '' }) },
   { operation: 'listRules', query: { first: '3' } }, { operation: 'readRule', path: () => ({ rule: 'lintel.bearing-length' }) },

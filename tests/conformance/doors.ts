@@ -8,7 +8,7 @@ type Input = Readonly<Record<string, unknown>>
 
 /** The operations that anyone may ask, whoever else has asked before; and the field of the GraphQL schema behind which each stands. */
 export const fields = {
-  evaluateOpening: 'evaluation', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
+  evaluateOpening: 'evaluation', evaluateBatch: 'batch', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
   listPublications: 'publications', readPublication: 'publication', listFacts: 'facts', listHoldPoints: 'holdPoints', readForm: 'form',
   listAmendments: 'amendments', listReleases: 'releases',
   listQuantities: 'quantities', readQuantity: 'quantity', computeQuantities: 'computation',

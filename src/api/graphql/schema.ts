@@ -17,6 +17,7 @@ export interface Context {
 /** The field under which each operation that changes nothing stands. */
 const queries: Readonly<Record<string, AnyOperation>> = {
   evaluation: operations.evaluateOpening,
+  batch: operations.evaluateBatch,
   keptEvaluation: operations.readEvaluation,
   reproduction: operations.reproduceEvaluation,
   rules: operations.listRules,

@@ -39,10 +39,13 @@ export async function answer(operation: AnyOperation, request: FastifyRequest, r
   const before = operation.makes ? await answerOfBefore(request, reply) : undefined
   if (before) return before()
   const answered = await runFor(operation, depsOf(request), input)
-  if (answered.ok) return sendValue(answered.value, request, reply, exchange)
-  const code = codeOfFailure[answered.code]
-  if (problemTypes[code].status >= 500) request.log.error({ code, problems: answered.problems }, 'operation failed')
-  return sendProblem(request, reply.headers(challengeOf(answered)), code, answered.problems)
+  return answered.ok ? sendValue(answered.value, request, reply, exchange) : sendFailure(answered, request, reply)
+}
+
+export function sendFailure(failure: Failure, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const code = codeOfFailure[failure.code]
+  if (problemTypes[code].status >= 500) request.log.error({ code, problems: failure.problems }, 'operation failed')
+  return sendProblem(request, reply.headers(challengeOf(failure)), code, failure.problems)
 }
 
 function challengeOf({ code, scope }: Failure): Readonly<Record<string, string>> {

@@ -36,6 +36,10 @@ const house = { title: '12 Quarry Walk', jurisdiction: 'us-xa-101-2400000', asOf
 /** For each operation that takes a body, one that it takes. All of them are run by a test, in an order in which each finds what it builds on. */
 export const examples: Readonly<Record<string, object>> = {
   evaluateOpening: evaluationExample,
+  evaluateBatch: {
+    jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01',
+    openings: [{ key: '1', opening: evaluationExample.opening }, { key: '2', opening: { reference: 'W-105', lengthUnit: 'mm', opening: { kind: 'window', width: '1200', height: '1500' } } }],
+  },
   computeQuantities: {
     quantities: ['lintel.length', 'lintel.effective-span'], edition: 'irc-2021',
     given: [{ from: 'opening.width', value: '6 ft' }, { from: 'head.support.kind', value: 'looseSteelAngle' }, { from: 'head.support.bearing', value: '6 in' }],

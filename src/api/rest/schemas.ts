@@ -79,7 +79,7 @@ export function referenceTo(schema: z.ZodType): JsonSchema {
   return { $ref: `${id}#` }
 }
 
-function objectOf(members: readonly (readonly [string, unknown])[]): JsonSchema {
+export function objectOf(members: readonly (readonly [string, unknown])[]): JsonSchema {
   const { properties, required } = z.toJSONSchema(z.object(Object.fromEntries(members) as z.ZodRawShape), { io: 'input', override: ({ jsonSchema }) => plain(jsonSchema) }) as JsonSchema
   const plainMembers = Object.entries(properties as JsonSchema).map(([name, schema]) => [name, besideReferences(withoutNull(schema as JsonSchema))])
   return { type: 'object', properties: Object.fromEntries(plainMembers), ...(required ? { required } : {}) }

@@ -9,7 +9,7 @@ export type Decision = 'evaluate' | 'record' | 'recordAll' | 'amend' | 'administ
 /** Who may ask each operation: its name in the OpenAPI document, and the fields of the GraphQL schema behind which it stands. A new one has to be decided on here. */
 export const decisions: Readonly<Record<Decision, Readonly<Record<string, string>>>> = {
   evaluate: {
-    evaluateOpening: 'evaluation keepEvaluation', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
+    evaluateOpening: 'evaluation keepEvaluation', evaluateBatch: 'batch', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
     listPublications: 'publications', readPublication: 'publication', listQuantities: 'quantities', readQuantity: 'quantity', computeQuantities: 'computation',
     takeOff: 'takeOff', planCuts: 'cutList', analyzeDrivingRain: 'drivingRain', listFacts: 'facts', listHoldPoints: 'holdPoints', readForm: 'form',
     listAmendments: 'amendments', readAmendment: 'amendment', listReleases: 'releases',
