@@ -38,10 +38,11 @@ describe('the calls of the README', async () => {
     expect(calls.filter(({ body }) => body !== undefined).length).toBeGreaterThan(1)
   })
 
-  test.each(calls)('$url answers as it says', async ({ url, body }) => {
-    const response = await (body === undefined ? app.inject(url) : app.inject({ method: 'POST', url, headers: { 'content-type': 'application/json' }, payload: JSON.parse(body) as object }))
+  test.each(calls)('$url answers as it says', async ({ url, type, body }) => {
+    const response = await (body === undefined ? app.inject(url) : app.inject({ method: 'POST', url, headers: { 'content-type': type }, payload: body }))
     expect(response.statusCode, response.body).toBe(200)
-    expect(response.json()).not.toHaveProperty('errors')
+    if (type === 'application/json') expect(response.json()).not.toHaveProperty('errors')
+    else for (const line of response.body.trim().split('\n')) expect(JSON.parse(line)).toMatchObject({ code: null })
   })
 })
 
@@ -69,8 +70,8 @@ describe('the checks themselves', () => {
   })
 
   test('find the address and body of a call', () => {
-    const text = "```sh\ncurl -s 'http://127.0.0.1:8080/a?b=1'\ncurl http://127.0.0.1:8080/c -d '{\n  \"height\": \"5'\\''-0\\\"\" }'\n```"
-    expect(curlsIn(text)).toEqual([{ url: '/a?b=1', body: undefined }, { url: '/c', body: '{\n  "height": "5\'-0\\"" }' }])
+    const text = "```sh\ncurl -s 'http://127.0.0.1:8080/a?b=1'\ncurl http://127.0.0.1:8080/c -H 'Content-Type: application/x-ndjson' -d '{\n  \"height\": \"5'\\''-0\\\"\" }'\n```"
+    expect(curlsIn(text)).toEqual([{ url: '/a?b=1', type: 'application/json', body: undefined }, { url: '/c', type: 'application/x-ndjson', body: '{\n  "height": "5\'-0\\"" }' }])
   })
 })
 
@@ -93,6 +94,7 @@ function exists(path: string): boolean {
 
 interface Call {
   readonly url: string
+  readonly type: string
   readonly body: string | undefined
 }
 
@@ -104,6 +106,7 @@ function curlsIn(text: string): readonly Call[] {
     const url = words.find((word) => word.startsWith('http'))
     const at = words.findIndex((word) => word === '-d' || word === '--data')
     if (url === undefined) throw new Error(`a call without an address: ${words.join(' ')}`)
-    return { url: url.replace(/^https?:\/\/[^/]+/, ''), body: at === -1 ? undefined : words[at + 1] }
+    const [, type = 'application/json'] = words.map((word) => /^content-type: (.*)$/i.exec(word)).find((found) => found) ?? []
+    return { url: url.replace(/^https?:\/\/[^/]+/, ''), type, body: at === -1 ? undefined : words[at + 1] }
   })
 }
