@@ -13,7 +13,7 @@ import { corpus, type Described } from '../corpus.ts'
 import { root } from '../read-sources.ts'
 import { compiledEngine, interpretedEngine, plainFacts, plainRule, type Outcomes, type PlainFacts } from './engines.ts'
 
-const place = { jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01' } as const
+export const place = { jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01' } as const
 
 /** The catalog as delivered, one place, and fully described windows that differ in one fact each. */
 export interface Ground {

@@ -3,9 +3,14 @@ import { arch, cpus, loadavg, platform } from 'node:os'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { digestOfAssessment } from '../../src/evaluation/evaluate.ts'
+import { evaluateBriefly } from '../../src/evaluation/brief.ts'
 import type { Opening } from '../../src/opening/opening.ts'
 import { usePlatformSha256 } from '../../src/store/platform-sha256.ts'
 import { contest, described, disagreements, findingsOf, fullEvaluation, ground, subjectOf } from './cases.ts'
+import { measureGrowth } from './growth.ts'
+import { plotOf } from './plot.ts'
+import { medianOf, row, table } from './report.ts'
+import { measureService } from './service.ts'
 
 /** One thing to measure: made ready without the clock, then run once for each piece of work. */
 interface Case<T> {
@@ -20,7 +25,8 @@ interface Measured {
   readonly each: number
 }
 
-const { values: { rounds, windows } } = parseArgs({ options: { rounds: { type: 'string', default: '15' }, windows: { type: 'string', default: '40' } } })
+const number = (usual: number) => ({ type: 'string', default: String(usual) }) as const
+const { values: { rounds, windows, milliseconds, lines, kept } } = parseArgs({ options: { rounds: number(15), windows: number(40), milliseconds: number(2_000), lines: number(5_000), kept: number(100_000) } })
 
 usePlatformSha256()
 const on = await ground(Number(windows))
@@ -41,6 +47,7 @@ const asCase = <T>(one: Case<T>): Case<unknown> => one as Case<unknown>
 const cases = [
   asCase({ name: 'describe: settle a description into facts', work: () => on.windows, run: described }),
   asCase({ name: 'full evaluation with all quantities', work: fresh, run: (opening: Opening) => fullEvaluation(on, opening) }),
+  asCase({ name: 'the verdict with what stands in its way, as a batch answers', work: fresh, run: (opening: Opening) => evaluateBriefly(opening, on.ruleSet, on.catalog, null) }),
   asCase({ name: 'quantities alone', work: fresh, run: (opening: Opening) => subjectOf(on, opening) }),
   asCase({ name: 'findings alone', work: () => subjects, run: (subject) => findingsOf(on, subject) }),
   asCase({ name: 'digest of an evaluation', work: assessments, run: digestOfAssessment }),
@@ -54,8 +61,14 @@ const contestants = [
 
 const all = await measure([...cases, ...contestants], Number(rounds))
 const ours = all.find(({ name }) => name === contestants[0]?.name)?.each ?? NaN
-const report = reportOf(all.slice(0, cases.length), all.slice(cases.length), ours)
-process.stdout.write(report)
+const core = reportOf(all.slice(0, cases.length), all.slice(cases.length), ours)
+process.stdout.write(core)
+const service = await measureService(on, { milliseconds: Number(milliseconds), lines: Number(lines) })
+process.stdout.write(service)
+const growth = await measureGrowth(on, Number(kept))
+process.stdout.write(growth.report)
+const report = `${core}${service}\n${growth.report}\n![What each thing costs as there is more of something](growth.svg)\n`
+await writeFile(join(import.meta.dirname, 'growth.svg'), plotOf(growth.curves))
 await writeFile(join(import.meta.dirname, 'RESULTS.md'), report)
 
 /** Every case in every round, one after the other, so that what else the machine does falls on all alike. */
@@ -72,20 +85,14 @@ async function measure(each: readonly Case<unknown>[], times: number): Promise<r
   return each.map(({ name }) => ({ name, each: medianOf(taken.get(name) ?? []) }))
 }
 
-function medianOf(numbers: readonly number[]): number {
-  return numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? NaN
-}
-
 function reportOf(core: readonly Measured[], engines: readonly Measured[], own: number): string {
   const machine = `${cpus().length}-core ${arch()} ${platform()}, Node ${process.versions.node.split('.')[0] ?? ''}, load ${(loadavg()[0] ?? NaN).toFixed(1)}`
-  const row = (...cells: readonly string[]) => `| ${cells.join(' | ')} |\n`
   return [
     `# Bench\n\n\`npm run bench\` on ${machine}, ${new Date().toISOString().slice(0, 10)}: median of ${rounds} rounds over ${on.windows.length} fully described windows. A load above 1 is that of others beside this; compare ratios within one run.\n\n`,
     `## The core\n\n${on.ruleSet.rules.length} rules in force.\n\n`,
-    row('what', 'µs', 'each second, one core'), row('---', '---:', '---:'),
-    ...core.map(({ name, each }) => row(name, each.toFixed(0), Math.round(1e6 / each).toString())),
+    table(['what', 'µs', 'each second, one core'], core.map(({ name, each }) => row(name, each.toFixed(0), Math.round(1e6 / each).toString()))),
     `\n## Beside general rule engines\n\nThe ${question.rules.length} rules that each can express and every window decides, over the same facts in base units; all outcomes agree, or the run ends. Ours puts together whole findings with texts, margins and sources, the others an outcome.\n\n`,
-    row('engine', 'µs', 'times as long as ours'), row('---', '---:', '---:'),
-    ...engines.map(({ name, each }) => row(name, each.toFixed(0), (each / own).toFixed(2))),
+    table(['engine', 'µs', 'times as long as ours'], engines.map(({ name, each }) => row(name, each.toFixed(0), (each / own).toFixed(2)))),
+    '\n',
   ].join('')
 }

@@ -16,7 +16,13 @@ let server: PostgresServer
 beforeAll(async () => { server = await startPostgres() }, 60_000)
 afterAll(() => server.end(), 60_000)
 
-const freshPlace = async (): Promise<{ databaseUrl: string; dataDir: string }> => ({ databaseUrl: await server.freshDatabase(), dataDir })
+/** Databases in which PostgreSQL reads a whole table only where no index would do. */
+const indexed: string[] = []
+const freshPlace = async (): Promise<{ databaseUrl: string; dataDir: string }> => {
+  const databaseUrl = `${await server.freshDatabase()}?options=${encodeURIComponent('-c enable_seqscan=off')}`
+  indexed.push(databaseUrl)
+  return { databaseUrl, dataDir }
+}
 
 describe('PostgreSQL', () => keepsTheContract(freshPlace))
 
@@ -26,6 +32,29 @@ describe('the outbox in PostgreSQL', () => keepsTheOutbox(freshPlace))
 describe('kept answers in PostgreSQL', () => keepsAnswers(freshPlace))
 
 describe('PostgreSQL among processes', () => isShared(freshPlace))
+
+/** Tables that are read whole, since they never have more than a few rows. */
+const short = ['webhooks']
+
+/** How often each table was read from end to end. */
+async function scansIn(databaseUrl: string): Promise<ReadonlyMap<string, number>> {
+  const rows = (await ask(databaseUrl, 'select relname, seq_scan::int as scans from pg_stat_user_tables')) as readonly { relname: string; scans: number }[]
+  return new Map(rows.map(({ relname, scans }) => [relname, scans]))
+}
+
+test('every query of the contracts above has its index', async () => {
+  const { databaseUrl } = await freshPlace()
+  await (await openRecords({ databaseUrl, dataDir })).close()
+  // Counts are told when a connection ends; making an index reads its table once
+  await expect.poll(async () => (await scansIn(databaseUrl)).get('deliveries'), { timeout: 5_000 }).toBeGreaterThan(0)
+  const onMaking = await scansIn(databaseUrl)
+  const all = await Promise.all(indexed.map(scansIn))
+  const further = [...onMaking].filter(([name, scans]) => !short.includes(name) && all.some((one) => (one.get(name) ?? 0) > scans))
+  expect(further.map(([name]) => name)).toEqual([])
+  await ask(databaseUrl, `select 1 from kept_evaluations where verdict = 'pass'`)
+  // What has no index is seen
+  await expect.poll(async () => (await scansIn(databaseUrl)).get('kept_evaluations'), { timeout: 5_000 }).toBeGreaterThan(onMaking.get('kept_evaluations') ?? 0)
+})
 
 describe('the server', () => {
   const opened: Records[] = []
@@ -149,11 +178,11 @@ describe('the server', () => {
   })
 })
 
-async function ask(connectionString: string, statement: string): Promise<void> {
+async function ask(connectionString: string, statement: string): Promise<readonly unknown[]> {
   const client = new Client({ connectionString })
   await client.connect()
   try {
-    await client.query(statement)
+    return (await client.query<object>(statement)).rows
   } finally {
     await client.end()
   }
