@@ -20,7 +20,7 @@ const doorkeeping = { anonymous: config.anonymous, provider: config.identityProv
 const metrics = config.metricsPort === undefined ? undefined : createMetrics()
 const drain = config.drainSeconds * 1_000
 const deps = counted(service, metrics)
-const app = await buildApp({ deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel }, metrics, drain })
+const app = await buildApp({ deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel }, watchers: metrics ? [metrics.time] : [], drain })
 const deliveries = delivererOf(deps, logger)
 const page = metrics && metricsPage(metrics)
 closeWithGrace({ delay: drain + 10_000 }, async ({ err }) => {
