@@ -8,7 +8,6 @@ import { identifyCallers, type Doorkeeping, type ServiceDependencies } from './a
 import { handleBrokenRequest, handleError, notFoundHandler } from './api/faults.ts'
 import { noDocuments, type Documents } from './api/graphql/documents.ts'
 import { graphql } from './api/graphql/index.ts'
-import type { Metrics } from './api/metrics.ts'
 import { awaitRequests } from './api/patience.ts'
 import { pages } from './api/pages.ts'
 import { keepQuota, type Quota } from './api/quota.ts'
@@ -26,6 +25,9 @@ declare module 'fastify' {
   }
 }
 
+/** Looks on at every request and answer, through hooks of its own. It is given the application before there are routes. */
+export type Watcher = (app: FastifyInstance) => void
+
 export interface AppOptions {
   readonly deps: ServiceDependencies
   readonly publicUrl: string
@@ -41,7 +43,7 @@ export interface AppOptions {
   /** The proxies whose word is taken for the address of a caller. */
   readonly trustedProxies?: readonly string[]
   readonly logger?: FastifyServerOptions['logger']
-  readonly metrics?: Metrics | undefined
+  readonly watchers?: readonly Watcher[]
   /** How many milliseconds requests are still taken after readiness has ended, so that whoever sends them can look elsewhere. */
   readonly drain?: number
 }
@@ -56,7 +58,7 @@ const longestParameter = 500
 const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
 /** Builds the service. Never listens and never reads the environment. */
-export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], logger = false, metrics, drain = 0 }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], logger = false, watchers = [], drain = 0 }: AppOptions): Promise<FastifyInstance> {
   const endBroken = handleBrokenRequest(publicUrl, deps.newId)
   const app = Fastify({
     logger,
@@ -75,7 +77,7 @@ export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'ev
   app.decorate('deps', deps).decorate('publicUrl', publicUrl).decorate('quotaKeeper', quota ? keepQuota(quota) : null)
   app.setErrorHandler(handleError)
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
-  metrics?.time(app)
+  for (const watch of watchers) watch(app)
   awaitRequests(app, patience, (socket) => endBroken(Object.assign(new Error('too slow'), { code: 'ERR_HTTP_REQUEST_TIMEOUT' }), socket))
   boundRequests(app)
   for (const schema of namedSchemas()) app.addSchema(schema)

@@ -12,6 +12,9 @@ const secondsAdvice = `must be a whole number of seconds from 0 to ${mostSeconds
 const providerAddress = z.url('must be an https address').refine(isFetchedSafely, 'must be an https address; http is for this machine alone')
 const wholeNumber = z.string().regex(/^\d{1,7}$/, 'must be a whole number').transform(Number)
 
+/** As OpenTelemetry names it. */
+const collector = z.literal('').or(z.url({ protocol: /^https?$/, error: 'must be an http or https address' })).optional()
+
 const address = z.union([z.ipv4(), z.ipv6(), z.cidrv4(), z.cidrv6()])
 
 /** What a caller may ask for in a window, where callers come from outside. */
@@ -40,6 +43,9 @@ const schema = z.object({
   OIDC_ISSUER: providerAddress.optional(),
   OIDC_AUDIENCE: z.string().min(1).max(500).optional(),
   OIDC_JWKS_URI: providerAddress.optional(),
+  OTEL_EXPORTER_OTLP_ENDPOINT: collector,
+  OTEL_EXPORTER_OTLP_TRACES_ENDPOINT: collector,
+  OTEL_SDK_DISABLED: z.string().optional(),
 }).refine(({ CATALOG_RELEASE, RELEASE_PUBLIC_KEYS }) => RELEASE_PUBLIC_KEYS === undefined || CATALOG_RELEASE !== 'working', {
   path: ['CATALOG_RELEASE'],
   message: 'must be "latest" or a release where RELEASE_PUBLIC_KEYS demands signatures: the working catalog is not signed',
@@ -86,6 +92,8 @@ export interface Config {
   readonly anonymous: AnonymousAccess
   /** Whose access tokens are taken beside the service's own. */
   readonly identityProvider: { readonly issuer: string; readonly audience: string; readonly jwksUri: string | undefined } | undefined
+  /** Whether spans go to a collector, which the variables of OpenTelemetry name. */
+  readonly tracing: boolean
 }
 
 type Environment = Readonly<Record<string, string | undefined>>
@@ -115,7 +123,13 @@ function configOf(settings: z.output<typeof schema>): Config {
     publicUrl: (PUBLIC_URL ?? `http://${HOST.includes(':') ? `[${HOST}]` : HOST}:${PORT}`).replace(/\/$/, ''),
     loopback, anonymous: ANONYMOUS ?? (loopback ? 'evaluate' : 'none'),
     identityProvider: OIDC_ISSUER !== undefined && OIDC_AUDIENCE !== undefined ? { issuer: OIDC_ISSUER, audience: OIDC_AUDIENCE, jwksUri: OIDC_JWKS_URI } : undefined,
+    tracing: isTraced(settings),
   }
+}
+
+/** An empty variable is one that is not set, as OpenTelemetry has it. */
+function isTraced({ OTEL_EXPORTER_OTLP_ENDPOINT = '', OTEL_EXPORTER_OTLP_TRACES_ENDPOINT = '', OTEL_SDK_DISABLED = '' }: z.output<typeof schema>): boolean {
+  return OTEL_SDK_DISABLED.toLowerCase() !== 'true' && `${OTEL_EXPORTER_OTLP_ENDPOINT}${OTEL_EXPORTER_OTLP_TRACES_ENDPOINT}` !== ''
 }
 
 function quotaOf(units: number, window: number): Config['quota'] {

@@ -5,6 +5,7 @@ import { readDocuments } from './api/graphql/read-documents.ts'
 import { identityProvider } from './api/identity-provider.ts'
 import { metricsPage } from './api/metrics-page.ts'
 import { createMetrics, type Metrics } from './api/metrics.ts'
+import type { Tracing } from './api/tracing.ts'
 import { buildApp } from './app.ts'
 import { readConfig, type Config } from './config.ts'
 import { firstKey, hasUsableToken } from './operations/first-key.ts'
@@ -19,14 +20,16 @@ else if (process.stdout.isTTY) await showFirstKey()
 const doorkeeping = { anonymous: config.anonymous, provider: config.identityProvider && identityProvider(config.identityProvider) }
 const metrics = config.metricsPort === undefined ? undefined : createMetrics()
 const drain = config.drainSeconds * 1_000
-const deps = counted(service, metrics)
-const app = await buildApp({ deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel }, metrics, drain })
-const deliveries = delivererOf(deps, logger)
+const tracing = config.tracing ? (await import('./api/tracing.ts')).startTracing(service.deps.active, logger) : undefined
+const deps = traced(counted(service, metrics), tracing)
+const app = await buildApp({ deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel }, watchers: [...(tracing ? [tracing.watch] : []), ...(metrics ? [metrics.time] : [])], drain })
+const deliveries = delivererOf(deps, logger, tracing?.sending)
 const page = metrics && metricsPage(metrics)
 closeWithGrace({ delay: drain + 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')
   await Promise.all([app.close(), deliveries.stop()])
   await page?.close()
+  await tracing?.stop()
   await service.close()
 })
 const address = await app.listen({ host: config.host, port: config.port })
@@ -40,6 +43,14 @@ function counted({ deps }: Service, counts: Metrics | undefined): Service['deps'
   if (!counts) return deps
   counts.watch(deps.active)
   return { ...deps, records: counts.counting(deps.records), tally: counts.tally }
+}
+
+function traced(untraced: Service['deps'], spans: Tracing | undefined): Service['deps'] {
+  return spans ? { ...untraced, records: spans.following(untraced.records), follow: spans.follow, tally: both(untraced.tally, spans.tally) } : untraced
+}
+
+function both(counts: Service['deps']['tally'], spans: Tracing['tally']): Tracing['tally'] {
+  return { evaluated: (evaluation) => { counts?.evaluated(evaluation); spans.evaluated(evaluation) } }
 }
 
 function configured(): Config {

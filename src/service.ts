@@ -10,7 +10,7 @@ import type { Records } from './store/records.ts'
 import { readPublicKeys } from './store/release-signature.ts'
 import { deliverer, type Deliverer, type DelivererLog } from './webhooks/deliverer.ts'
 import { sealerBy } from './webhooks/secret.ts'
-import { sendBy } from './webhooks/send.ts'
+import { sendBy, type Send } from './webhooks/send.ts'
 
 export interface Log {
   readonly error: (detail: object, message: string) => void
@@ -55,7 +55,7 @@ function dependenciesOf(records: Records, active: ServiceDependencies['active'],
 }
 
 /** Takes what is due from the outbox and posts it, beside other replicas that do the same. Nothing is sent before it is started. */
-export function delivererOf({ records, now, webhooks: { sealer, targets } }: ServiceDependencies, log: DelivererLog): Deliverer {
+export function delivererOf({ records, now, webhooks: { sealer, targets } }: ServiceDependencies, log: DelivererLog, followed: (send: Send) => Send = (send) => send): Deliverer {
   const wait = async (milliseconds: number, signal: AbortSignal): Promise<void> => { await later(milliseconds, undefined, { signal }).catch(() => undefined) }
-  return deliverer({ outbox: records, sealer, send: sendBy(targets), now, random: Math.random, wait, log })
+  return deliverer({ outbox: records, sealer, send: followed(sendBy(targets)), now, random: Math.random, wait, log })
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { readConfig } from '../src/config.ts'
 
 test('with nothing set, the service is for this machine alone', () => {
-  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, drainSeconds: 0, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, webhookTargets: 'public', trustedProxies: [], publicUrl: 'http://127.0.0.1:8080', loopback: true, anonymous: 'evaluate' })
+  expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, drainSeconds: 0, logLevel: 'info', catalogDir: './catalog', catalogRelease: 'working', dataDir: './data', graphqlDocumentsOnly: false, webhookTargets: 'public', trustedProxies: [], publicUrl: 'http://127.0.0.1:8080', loopback: true, anonymous: 'evaluate', tracing: false })
 })
 
 test('every setting is taken', () => {
@@ -11,14 +11,14 @@ test('every setting is taken', () => {
     DATA_DIR: '/data', DATABASE_URL: 'postgres://wythe@db.example/wythe', GRAPHQL_DOCUMENTS: '/queries', GRAPHQL_DOCUMENTS_ONLY: 'true', PUBLIC_URL: 'https://openings.example/wythe/',
     WEBHOOK_KEY: 'AAECAwQFBgcICQoLDA0ODxAREhMUFRYXGBkaGxwdHh8=', WEBHOOK_TARGETS: 'publicAndLoopback', PATH: '/bin',
     RATE_LIMIT_UNITS: '900', RATE_LIMIT_WINDOW: '30', TRUSTED_PROXIES: '10.0.0.0/8, ::1',
-    ANONYMOUS: 'evaluate', OIDC_ISSUER: 'https://login.example/realm/', OIDC_AUDIENCE: 'wythe', OIDC_JWKS_URI: 'https://keys.example/jwks',
+    ANONYMOUS: 'evaluate', OIDC_ISSUER: 'https://login.example/realm/', OIDC_AUDIENCE: 'wythe', OIDC_JWKS_URI: 'https://keys.example/jwks', OTEL_EXPORTER_OTLP_TRACES_ENDPOINT: 'http://collector.example:4318/v1/traces',
   }
   expect(readConfig(environment)).toEqual({
     host: '0.0.0.0', port: 80, metricsPort: 9464, drainSeconds: 5, logLevel: 'warn', catalogDir: '/catalog', catalogRelease: 'latest', releasePublicKeys: '/keys',
     dataDir: '/data', databaseUrl: 'postgres://wythe@db.example/wythe', graphqlDocuments: '/queries', graphqlDocumentsOnly: true, publicUrl: 'https://openings.example/wythe',
     webhookKey: Buffer.from(Array.from({ length: 32 }, (_, index) => index)), webhookTargets: 'publicAndLoopback',
     loopback: false, anonymous: 'evaluate', identityProvider: { issuer: 'https://login.example/realm/', audience: 'wythe', jwksUri: 'https://keys.example/jwks' },
-    quota: { units: 900, window: 30 }, trustedProxies: ['10.0.0.0/8', '::1'],
+    quota: { units: 900, window: 30 }, trustedProxies: ['10.0.0.0/8', '::1'], tracing: true,
   })
 })
 

@@ -6,6 +6,7 @@ import { isUsable } from '../operations/usable-token.ts'
 import { challenge } from './challenge.ts'
 import type { IdentityProvider, Verified } from './identity-provider.ts'
 import { sendProblem } from './send-problem.ts'
+import { traceparentIn } from './trace.ts'
 
 /** What the service is given once; the caller and the catalog of the moment are added for each request, and the address of the service by the application. */
 export type ServiceDependencies = Omit<RecordDependencies, 'caller' | 'catalog' | 'publicUrl'>
@@ -40,8 +41,8 @@ export function identifyCallers(app: FastifyInstance, { anonymous, provider }: D
   })
 }
 
-export function depsOf({ server: { deps, publicUrl }, caller }: FastifyRequest): RecordDependencies {
-  return { ...deps, publicUrl, caller, catalog: deps.active.state.catalog }
+export function depsOf({ server: { deps, publicUrl }, caller, headers }: FastifyRequest): RecordDependencies {
+  return { ...deps, publicUrl, caller, traceparent: traceparentIn(headers['traceparent']), catalog: deps.active.state.catalog }
 }
 
 /** RFC 6750, section 2.1. Node itself bounds the length of a header. */

@@ -30,7 +30,7 @@ export function createMetrics(): Metrics {
   const faults = new Counter({ name: 'wythe_store_errors_total', help: 'Calls that the store failed to answer, by call.', labelNames: ['call'], registers })
   return {
     registry,
-    tally: { evaluated: (verdict) => { evaluations.inc({ verdict }) } },
+    tally: { evaluated: ({ summary: { verdict } }) => { evaluations.inc({ verdict }) } },
     time: (app) => { app.addHook('onResponse', async (request, reply) => { requests.observe(labelsOf(request, reply), reply.elapsedTime / 1_000) }) },
     counting: (records) => countedRecords(records, { recorded: (kind) => { entries.inc({ kind }) }, failed: (call) => { faults.inc({ call }) } }),
     watch: (active) => {

@@ -8,6 +8,11 @@ export function traceOf(header: string | string[] | undefined): string | undefin
   return traceparent.exec(header)?.[1]
 }
 
+/** A W3C traceparent header that is one, to be passed on; undefined for anything else. */
+export function traceparentIn(header: string | string[] | undefined): string | undefined {
+  return typeof header === 'string' && traceOf(header) !== undefined ? header : undefined
+}
+
 /** Puts the trace into every line that is logged about a request, under the name that OpenTelemetry gives it in logs. */
 export const logTrace: NonNullable<FastifyServerOptions['childLoggerFactory']> = (logger, bindings, options, { headers }) => {
   const trace = traceOf(headers['traceparent'])

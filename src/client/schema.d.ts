@@ -4434,13 +4434,14 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description The service is stopping. */
+            /** @description The service is stopping, or too busy to say more than that. */
             503: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["HealthStatus"];
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
             /** @description The request was wrong. */
@@ -5279,6 +5280,19 @@ export interface operations {
             };
         };
         responses: {
+            /** @description The same, checked only: nothing was made. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AmendmentDraft"];
+                };
+            };
             /** @description What was asked for. */
             201: {
                 headers: {

@@ -29,5 +29,6 @@ export function accessOf(operation: AnyOperation): Access {
 
 /** Runs an operation for its caller. Whoever may not ask at all is refused before the input is looked at. */
 export async function runFor(operation: AnyOperation, deps: RecordDependencies, raw: unknown): Promise<Answer<unknown>> {
-  return refuseUnlessAdmitted(deps.caller, accessOf(operation)) ?? operation.run(deps, raw)
+  const work = async () => refuseUnlessAdmitted(deps.caller, accessOf(operation)) ?? operation.run(deps, raw)
+  return deps.follow ? deps.follow(operation.name, work) : work()
 }

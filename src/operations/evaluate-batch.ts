@@ -103,7 +103,7 @@ function answerer(deps: RecordDependencies, ground: Ground): EvaluateItem {
 
 function evaluated(deps: RecordDependencies, { ruleSet, catalog, settings }: Ground, opening: Opening, point: HoldPoint | null): Pick<BatchAnswer, 'brief' | 'evaluation'> {
   const short = evaluateBriefly(opening, ruleSet, catalog, point)
-  deps.tally?.evaluated(short.summary.verdict)
+  deps.tally?.evaluated({ resolvedAt: ruleSet.resolvedAt, summary: short.summary })
   if (settings.detail !== 'full') return { brief: short, evaluation: null }
   const whole = evaluate(opening, ruleSet, catalog, point)
   return { brief: short, evaluation: { id: deps.newId(), evaluatedAt: deps.now().toISOString(), ...whole, digest: digestOfAssessment(whole) } }

@@ -77,7 +77,7 @@ export const evaluateRecordedOpening = defineRecordOperation({
     if (!found.ok) return found
     const assessed = assessmentBy(deps, found.value.project, openingRecordOf(opening, found.value.entries), basis)
     if (!assessed.ok) return assessed
-    deps.tally?.evaluated(assessed.value.summary.verdict)
+    deps.tally?.evaluated(assessed.value)
     return { ok: true, value: { id: deps.newId(), evaluatedAt: deps.now().toISOString(), ...assessed.value, digest: digestOfAssessment(assessed.value) } }
   },
 })

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
 import type { ResolutionCode } from '../catalog/resolve.ts'
-import type { Verdict } from '../evaluation/document.ts'
+import type { Evaluation } from '../evaluation/document.ts'
 import type { Checked, Problem } from '../opening/problem.ts'
 import { shapeProblems } from '../opening/shape-problems.ts'
 import type { ActiveCatalog } from '../store/active-catalog.ts'
@@ -20,7 +20,7 @@ export interface Dependencies {
 
 /** Told of what was answered, for whoever counts it. */
 export interface Tally {
-  readonly evaluated: (verdict: Verdict) => void
+  readonly evaluated: (evaluation: Pick<Evaluation, 'resolvedAt' | 'summary'>) => void
 }
 
 /** What operations on records need beside. */
@@ -36,7 +36,13 @@ export interface RecordDependencies extends Dependencies {
   /** Lets other requests have their turn in long work. */
   readonly giveWay: () => Promise<void>
   readonly tally?: Tally
+  /** The W3C trace context of the request, for what happens because of it. */
+  readonly traceparent?: string | undefined
+  /** Stands around the work of an operation, for whoever follows it. */
+  readonly follow?: Follow
 }
+
+export type Follow = (operation: string, work: () => Promise<Answer<unknown>>) => Promise<Answer<unknown>>
 
 /** How signing secrets are kept, and where deliveries may go. */
 export interface WebhookMeans {

@@ -78,7 +78,7 @@ async function serve(deps: RecordDependencies, raw: unknown): Promise<Answer<Ser
   const request = without(raw, 'release')
   const answered = evaluateOpening.run({ ...deps, catalog: by.value }, request)
   if (!answered.ok) return answered
-  deps.tally?.evaluated(answered.value.summary.verdict)
+  deps.tally?.evaluated(answered.value)
   return { ok: true, value: { answer: answered.value, record: recordOf(answered.value, request, by.value, by.value === active ? sequence : 0) } }
 }
 

@@ -1,3 +1,4 @@
+import { followedRecords, type FollowCall } from './followed-records.ts'
 import type { Records } from './records.ts'
 
 export interface RecordCounts {
@@ -9,8 +10,7 @@ export interface RecordCounts {
 
 /** The same records, with what they do and fail to do told as it happens. */
 export function countedRecords(records: Records, { recorded, failed }: RecordCounts): Records {
-  const calls = Object.entries(records as unknown as Readonly<Record<string, Call>>).map(([call, run]) => [call, call === 'onAdoption' ? run : telling(run, () => failed(call))] as const)
-  const watched = Object.fromEntries(calls) as unknown as Records
+  const watched = followedRecords(records, telling(failed))
   return {
     ...watched,
     async appendEntries(...given) {
@@ -22,14 +22,12 @@ export function countedRecords(records: Records, { recorded, failed }: RecordCou
   }
 }
 
-type Call = (...given: readonly unknown[]) => Promise<unknown>
-
-function telling(call: Call, failed: () => void): Call {
-  return async (...given) => {
+function telling(failed: (call: string) => void): FollowCall {
+  return async (call, work) => {
     try {
-      return await call(...given)
+      return await work()
     } catch (error) {
-      failed()
+      failed(call)
       throw error
     }
   }

@@ -122,9 +122,11 @@ async function attempt({ sealer, send, now, log, attemptMilliseconds = 15_000 }:
     log.error({ err: error, webhook: webhook.id }, 'the signing secret cannot be read')
     return { fault: error instanceof Error ? error.message : String(error) }
   }
+  const { traceparent } = JSON.parse(text) as { readonly traceparent?: string }
   const headers = {
     'content-type': 'application/cloudevents+json; charset=utf-8', 'user-agent': 'Wythe',
     'webhook-id': delivery.event, 'webhook-timestamp': String(timestamp), 'webhook-signature': signatures({ id: delivery.event, timestamp, text }, secrets),
+    ...(traceparent === undefined ? {} : { traceparent }),
   }
   return withinTime(attemptMilliseconds, breakOff, (signal) => send({ target: webhook.target, headers, text, signal }))
 }

@@ -68,6 +68,7 @@ export function envelopeOf<N extends EventName>(name: N) {
       time: z.iso.datetime().meta({ description: 'When it happened.' }),
       datacontenttype: z.literal('application/json'),
       sequence: text.regex(new RegExp(`^\\d{${digits}}$`)).meta({ description: 'Its place among the events told of this source; the higher is the later. Deliveries may arrive in another order.' }),
+      traceparent: text.optional().meta({ description: 'The W3C trace context of the request in which it happened, where there is one (CloudEvents distributed tracing extension).' }),
       data: eventData[name],
     })
     .meta({ description: eventData[name].meta()?.description })
@@ -80,15 +81,16 @@ interface Happening<N extends EventName> {
   readonly source: string
   readonly subject: string
   readonly at: string
+  readonly traceparent?: string | undefined
   readonly data: EventData<N>
 }
 
 /** An event as the outbox takes it. Data of another shape than is published is a fault of ours. */
-export function newEvent<N extends EventName>({ id, name, project: of, source, subject, at, data }: Happening<N>): NewEvent {
+export function newEvent<N extends EventName>({ id, name, project: of, source, subject, at, traceparent, data }: Happening<N>): NewEvent {
   const type = typeOf(name)
   const told: unknown = eventData[name].parse(data)
   return {
     id, type: name, project: of ?? null, source, at,
-    text: (sequence) => JSON.stringify({ specversion: '1.0', id, source, type, subject, time: at, datacontenttype: 'application/json', sequence: String(sequence).padStart(digits, '0'), data: told }),
+    text: (sequence) => JSON.stringify({ specversion: '1.0', id, source, type, subject, time: at, datacontenttype: 'application/json', sequence: String(sequence).padStart(digits, '0'), ...(traceparent === undefined ? {} : { traceparent }), data: told }),
   }
 }

@@ -15,6 +15,9 @@ export interface Post {
 /** What came back: a status, or why there is none. */
 export type Reply = { readonly status: number; readonly retryAfter: string | null } | { readonly fault: string }
 
+/** Posts once, and tells what came of it. */
+export type Send = (post: Post) => Promise<Reply>
+
 export type Resolve = (host: string) => Promise<readonly LookupAddress[]>
 
 /** As much of an answer is let in before the line is cut; nothing of it is kept. */
@@ -24,8 +27,8 @@ const mostAnswer = 16_384
  * Posts to a target without following where it may point. The name is looked up once, every address is checked, and the
  * connection goes to one of those that were checked, so that a name cannot lead elsewhere in between.
  */
-export function sendBy(policy: TargetPolicy, resolve: Resolve = allAddresses) {
-  return async (post: Post): Promise<Reply> => {
+export function sendBy(policy: TargetPolicy, resolve: Resolve = allAddresses): Send {
+  return async (post) => {
     const fault = targetFault(post.target, policy)
     if (fault !== undefined) return { fault: `The target ${fault}` }
     const url = new URL(post.target)

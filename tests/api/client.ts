@@ -6,6 +6,7 @@ import { buildApp } from '../../src/app.ts'
 import type { Documents } from '../../src/api/graphql/documents.ts'
 import type { Dependencies } from '../../src/operations/operation.ts'
 import { realCatalog } from '../catalog/real-catalog.ts'
+import { keepContract } from './contract.ts'
 import { serviceOf } from './service.ts'
 
 export const clock = '2026-03-01T12:00:00.000Z'
@@ -34,12 +35,12 @@ export interface Client {
   readonly graphql: (query: string, variables?: object) => supertest.Test
 }
 
-/** A caller of a service of its own, which answers however slow the machine is, and which ends with the test file. To be called while the file is collected. */
-export async function client({ deps, ...options }: Options = {}): Promise<Client> {
+/** A caller of a service of its own, which answers however slow the machine is, and which ends with the test file. Its answers are held to the contract. To be called while the file is collected. */
+export async function client({ deps, metrics, ...options }: Options = {}): Promise<Client> {
   const used = deps ?? (await dependencies())
   const plain = await serviceOf(used)
-  const service = options.metrics ? { ...plain, records: options.metrics.counting(plain.records), tally: options.metrics.tally } : plain
-  const app = await buildApp({ deps: service, publicUrl, mostLag: 0, ...options })
+  const service = metrics ? { ...plain, records: metrics.counting(plain.records), tally: metrics.tally } : plain
+  const app = await buildApp({ deps: service, publicUrl, mostLag: 0, watchers: [...(metrics ? [metrics.time] : []), keepContract()], ...options })
   await app.ready()
   afterAll(async () => {
     await app.close()

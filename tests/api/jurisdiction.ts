@@ -11,8 +11,9 @@ import type { Scope } from '../../src/store/records.ts'
 import { sealerBy } from '../../src/webhooks/secret.ts'
 import { realCatalog } from '../catalog/real-catalog.ts'
 import { clock, publicUrl } from './client.ts'
+import { keepContract } from './contract.ts'
 
-/** A service with a store of its own, in which amendments can be adopted, and tokens with the scopes that are asked for. */
+/** A service with a store of its own, in which amendments can be adopted, and tokens with the scopes that are asked for. Its answers are held to the contract. */
 export async function jurisdictionService(options: Pick<AppOptions, 'doorkeeping' | 'logger' | 'quota' | 'trustedProxies'> = {}) {
   const records = await openRecords({ dataDir: ':memory:' })
   const faults: unknown[] = []
@@ -21,7 +22,7 @@ export async function jurisdictionService(options: Pick<AppOptions, 'doorkeeping
   let made = 0
   const next = () => `id-${String(++made).padStart(6, '0')}`
   const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate(), webhooks: { sealer: sealerBy(undefined), targets: 'publicAndLoopback' as const } }
-  const app = await buildApp({ deps, publicUrl, mostLag: 0, ...options })
+  const app = await buildApp({ deps, publicUrl, mostLag: 0, watchers: [keepContract()], ...options })
   await app.ready()
   afterAll(async () => {
     await app.close()

@@ -18,7 +18,7 @@ export const amendments: FastifyPluginAsync = async (app) => {
     answer(readAmendment, request, reply, { input: { amendment: `${request.params.jurisdiction}/${request.params.instrument}` } }),
   )
   app.get('/amendment-drafts', { schema: routeSchema(listDrafts, tag) }, (request, reply) => answer(listDrafts, request, reply))
-  app.post('/amendment-drafts', { schema: routeSchema(createDraft, tag, { elsewhere: ['text', 'format'], body: media, status: 201 }) }, (request, reply) =>
+  app.post('/amendment-drafts', { schema: routeSchema(createDraft, tag, { elsewhere: ['text', 'format'], body: media, status: 201, statusChecked: 200 }) }, (request, reply) =>
     answer(createDraft, request, reply, { input: { ...textOf(request), ...validateOnlyOf(request) }, status: isDry(request) ? 200 : 201, headers: etagOf }),
   )
   app.get('/amendment-drafts/:draft', { schema: routeSchema(readDraft, tag, { path: ['draft'] }) }, (request, reply) => answer(readDraft, request, reply, { headers: etagOf }))

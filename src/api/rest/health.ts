@@ -13,13 +13,14 @@ export const healthStatus = z
 
 const answerOf = (description: string) => ({ description, content: { 'application/json': { schema: referenceTo(healthStatus) } } })
 
-const problem = (description: string) => ({ description, content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } })
+const asProblem = { 'application/problem+json': { schema: referenceTo(problemDocument) } }
+const problem = (description: string) => ({ description, content: asProblem })
 const refused = { '4XX': problem('The request was wrong.'), 500: problem('The store does not answer.') }
 
 const live = { operationId: 'live', summary: 'Whether the process runs', description: 'Touches nothing. A process that does not answer should be restarted.', tags: ['Health'], security: [{}], response: { 200: answerOf('It runs.'), ...refused } }
 const ready = {
   operationId: 'ready', summary: 'Whether requests can be served', description: 'A service that is not ready should be sent no requests.', tags: ['Health'], security: [{}],
-  response: { 200: answerOf('They can.'), 503: answerOf('The service is stopping.'), ...refused },
+  response: { 200: answerOf('They can.'), 503: { ...answerOf('The service is stopping, or too busy to say more than that.'), content: { ...answerOf('').content, ...asProblem } }, ...refused },
 }
 
 /** Liveness touches nothing and knows no pressure; readiness needs a verified catalog and a store that answers, and ends when the service begins to stop. */

@@ -23,12 +23,14 @@ interface Placement {
   /** The body: the whole input, or a text in one of some media types. */
   readonly body?: 'input' | readonly string[]
   readonly status?: number
+  /** The status of the same answer where nothing was made, only checked. */
+  readonly statusChecked?: number
   /** Media types with their schemas, of an answer that is a file. */
   readonly content?: Readonly<Record<string, { readonly schema: JsonSchema }>>
 }
 
 /** The documentation of a route, taken from the operation behind it. */
-export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, content }: Placement = {}) {
+export function routeSchema(operation: AnyOperation, tag: string, { path = [], elsewhere = [], body, status = 200, statusChecked, content }: Placement = {}) {
   const members = Object.entries(operation.input.shape)
   const inPath = members.filter(([name]) => path.includes(name))
   const inQuery = body === 'input' ? [] : members.filter(([name]) => !path.includes(name) && !elsewhere.includes(name))
@@ -46,6 +48,7 @@ export function routeSchema(operation: AnyOperation, tag: string, { path = [], e
     security: securityOf(operation),
     response: {
       [status]: answered,
+      ...(statusChecked === undefined ? {} : { [statusChecked]: { ...answered, description: 'The same, checked only: nothing was made.' } }),
       '4XX': { description: 'What is wrong, where, and how to mend it.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
       '5XX': { description: 'The service failed, or is too busy. Nothing was decided.', content: { 'application/problem+json': { schema: referenceTo(problemDocument) } } },
     },
