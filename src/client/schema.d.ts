@@ -4577,7 +4577,7 @@ export interface operations {
                 holdPoint?: components["schemas"]["HoldPointId"];
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -4697,7 +4697,7 @@ export interface operations {
                 within?: string;
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -4808,7 +4808,7 @@ export interface operations {
                 jurisdiction?: string;
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -4918,7 +4918,7 @@ export interface operations {
                 jurisdiction?: string;
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -5444,7 +5444,7 @@ export interface operations {
             query?: {
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -5606,7 +5606,7 @@ export interface operations {
                 seenFrom?: components["schemas"]["HoldPointId"];
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -5905,7 +5905,7 @@ export interface operations {
                 part?: components["schemas"]["Part"];
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -6329,7 +6329,7 @@ export interface operations {
             query?: {
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -6827,7 +6827,7 @@ export interface operations {
             query?: {
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -7338,7 +7338,7 @@ export interface operations {
             query?: {
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -7710,7 +7710,7 @@ export interface operations {
                 state?: "due" | "delivered" | "givenUp";
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description Where to go on: the `nextCursor` of the page before; over GraphQL its `endCursor`, or the cursor of any edge. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
