@@ -20,11 +20,14 @@ const address = z.union([z.ipv4(), z.ipv6(), z.cidrv4(), z.cidrv6()])
 /** What a caller may ask for in a window, where callers come from outside. */
 const usualUnits = 3_000
 
+/** In seconds, where somebody stands in front who has to see that readiness has ended before the last connection is taken. */
+const usualDrain = 5
+
 const schema = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
   PORT: port.default(8080),
   METRICS_PORT: port.optional(),
-  DRAIN_SECONDS: z.string().regex(/^\d{1,2}$/, secondsAdvice).transform(Number).pipe(z.int().max(mostSeconds, secondsAdvice)).default(0),
+  DRAIN_SECONDS: z.string().regex(/^\d{1,2}$/, secondsAdvice).transform(Number).pipe(z.int().max(mostSeconds, secondsAdvice)).optional(),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
   CATALOG_DIR: z.string().min(1).default('./catalog'),
   CATALOG_RELEASE: z.string().regex(/^(working|latest|\d{4}\.\d+\.\d+)$/, 'must be "working", "latest" or a release like "2026.1.0"').default('working'),
@@ -114,7 +117,7 @@ function configOf(settings: z.output<typeof schema>): Config {
   const { HOST, PORT, METRICS_PORT, DRAIN_SECONDS, LOG_LEVEL, CATALOG_DIR, CATALOG_RELEASE, RELEASE_PUBLIC_KEYS, DATA_DIR, DATABASE_URL, GRAPHQL_DOCUMENTS, GRAPHQL_DOCUMENTS_ONLY, WEBHOOK_KEY, WEBHOOK_TARGETS, RATE_LIMIT_UNITS, RATE_LIMIT_WINDOW, TRUSTED_PROXIES, PUBLIC_URL, ANONYMOUS, OIDC_ISSUER, OIDC_AUDIENCE, OIDC_JWKS_URI } = settings
   const loopback = isLoopback(HOST)
   return {
-    host: HOST, port: PORT, metricsPort: METRICS_PORT, drainSeconds: DRAIN_SECONDS, logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
+    host: HOST, port: PORT, metricsPort: METRICS_PORT, drainSeconds: DRAIN_SECONDS ?? (loopback ? 0 : usualDrain), logLevel: LOG_LEVEL, catalogDir: CATALOG_DIR, catalogRelease: CATALOG_RELEASE, releasePublicKeys: RELEASE_PUBLIC_KEYS,
     dataDir: DATA_DIR, databaseUrl: DATABASE_URL,
     graphqlDocuments: GRAPHQL_DOCUMENTS, graphqlDocumentsOnly: GRAPHQL_DOCUMENTS_ONLY === 'true',
     webhookKey: WEBHOOK_KEY === undefined ? undefined : Buffer.from(WEBHOOK_KEY, WEBHOOK_KEY.length === 64 ? 'hex' : 'base64'), webhookTargets: WEBHOOK_TARGETS,

@@ -29,6 +29,10 @@ test.each([
   expect(readConfig(environment).quota).toEqual(quota)
 })
 
+test.each([[{}, 0], [{ HOST: '0.0.0.0' }, 5], [{ HOST: '0.0.0.0', DRAIN_SECONDS: '0' }, 0], [{ DRAIN_SECONDS: '2' }, 2]])('whoever sends requests from outside has time to look elsewhere: %j', (environment, seconds) => {
+  expect(readConfig(environment).drainSeconds).toBe(seconds)
+})
+
 describe('the address that callers are told', () => {
   test.each([
     [{ PORT: '9000' }, 'http://127.0.0.1:9000'],

@@ -4806,7 +4806,7 @@ export interface operations {
                 holdPoint?: components["schemas"]["HoldPointId"];
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -4926,7 +4926,7 @@ export interface operations {
                 within?: string;
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -5037,7 +5037,7 @@ export interface operations {
                 jurisdiction?: string;
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -5147,7 +5147,7 @@ export interface operations {
                 jurisdiction?: string;
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -5673,7 +5673,7 @@ export interface operations {
             query?: {
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -5835,7 +5835,7 @@ export interface operations {
                 seenFrom?: components["schemas"]["HoldPointId"];
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -6134,7 +6134,7 @@ export interface operations {
                 part?: components["schemas"]["Part"];
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -6558,7 +6558,7 @@ export interface operations {
             query?: {
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -7056,7 +7056,7 @@ export interface operations {
             query?: {
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -7567,7 +7567,7 @@ export interface operations {
             query?: {
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;
@@ -7939,7 +7939,7 @@ export interface operations {
                 state?: "due" | "delivered" | "givenUp";
                 /** @description How many to answer at most; 50 when left out. */
                 first?: number;
-                /** @description The `nextCursor` of the page before. */
+                /** @description Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge. */
                 after?: string;
             };
             header?: never;

@@ -64,6 +64,7 @@ export const listDrafts = defineRecordOperation({
   description: 'The drafts of the jurisdictions that the caller may amend.',
   input: z.strictObject({ jurisdiction: jurisdictionId.nullish().meta({ description: 'Only drafts of this jurisdiction.' }), ...paging }),
   output: pageOf(view, 'AmendmentDraftPage'),
+  keyOf: ({ id }) => id,
   answer: async (deps, { jurisdiction, first, after }) => {
     const named = jurisdiction ?? (deps.caller.token === null ? '' : undefined)
     const refused = named === undefined ? undefined : refuseUnlessAmends(deps.caller, named, deps.catalog)

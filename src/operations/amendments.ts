@@ -17,6 +17,7 @@ export const listAmendments = defineOperation({
   description: 'Every adopted amendment, whether it came with the catalog or through the service.',
   input: z.strictObject({ jurisdiction: jurisdictionId.nullish().meta({ description: 'Only amendments of this jurisdiction.' }), ...paging }),
   output: pageOf(amendmentSummary, 'AmendmentPage'),
+  keyOf: ({ amendment }) => amendment,
   answer: ({ catalog }, { jurisdiction, ...paging }) => {
     const wanted = catalog.amendments.filter((one) => !jurisdiction || one.jurisdiction === jurisdiction).toSorted((a, b) => (a.amendment < b.amendment ? -1 : 1))
     return page(wanted.map(summaryOfAmendment), ({ amendment }) => amendment, paging)

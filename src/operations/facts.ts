@@ -35,6 +35,7 @@ export const listFacts = defineOperation({
   description: 'Every fact that a description may hold: its words, unit, allowed values, when it can be seen and what hides it.',
   input: z.strictObject({ part: part.nullish().meta({ description: 'Only facts that rules of this part use.' }), seenFrom: holdPointId.nullish().meta({ description: 'Only facts first seen at this hold point.' }), ...paging }),
   output: pageOf(factView, 'FactPage'),
+  keyOf: ({ fact }) => fact,
   answer: ({ catalog }, { part, seenFrom, ...paging }) => {
     const users = usersOf(catalog, part ?? undefined)
     const wanted = [...facts].map(([path, definition]) => viewOf(path, definition, users.get(path) ?? [])).filter((one) => (!part || one.usedBy.length > 0) && (!seenFrom || one.seenFrom === seenFrom))

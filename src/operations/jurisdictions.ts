@@ -44,6 +44,7 @@ export const listJurisdictions = defineOperation({
   description: 'Every jurisdiction of the catalog with what it has adopted and amended.',
   input: z.strictObject({ within: jurisdictionId.nullish().meta({ description: 'Only those directly within this one.' }), ...paging }),
   output: pageOf(view, 'JurisdictionPage'),
+  keyOf: ({ jurisdiction }) => jurisdiction,
   answer: ({ catalog }, { within, ...paging }) => {
     const wanted = [...catalog.jurisdictions.values()].filter((one) => !within || one.within === within)
     return page(wanted.map((one) => viewOf(one, catalog)), ({ jurisdiction }) => jurisdiction, paging)

@@ -12,6 +12,7 @@ export const listOpenings = defineRecordOperation({
   description: 'How every opening stands that anything is on record of, in the order of their ids.',
   input: z.strictObject({ project: projectId, ...paging }),
   output: pageOf(standingView, 'OpeningPage'),
+  keyOf: ({ opening }) => opening,
   answer: async (deps, { project: id, first, after }) => {
     const project = await projectFor(deps, id)
     if (!project.ok) return project

@@ -21,6 +21,7 @@ export const listRules = defineOperation({
   description: 'All rules of the catalog, or those in force for a jurisdiction, date and edition; filtered by part, topic, force or hold point.',
   input,
   output: pageOf(ruleSummary, 'RulePage'),
+  keyOf: ({ rule }) => rule,
   answer: (deps, { part, topic, force, holdPoint, first, after, ...where }) => {
     const resolved = resolveIfAsked(deps, where)
     if (!resolved.ok) return resolved

@@ -92,8 +92,19 @@ export interface Operation<I extends z.ZodObject = z.ZodObject, O extends z.ZodT
   readonly deprecated?: Deprecation
   readonly input: I
   readonly output: O
+  /** Of what is answered page by page: the cursors of its members, each to go on after it. */
+  readonly cursorsOf?: CursorsOf | undefined
   readonly run: (deps: Dependencies, raw: unknown) => Answer<z.output<O>>
 }
+
+type CursorsOf = (deps: Dependencies, raw: unknown, items: readonly unknown[]) => readonly string[]
+
+/** By what a page goes on after one of its members: the key that the list is sorted by. */
+interface Keyed<O extends z.ZodType> {
+  readonly keyOf?: (item: MemberOf<O>) => string
+}
+
+type MemberOf<O extends z.ZodType> = z.output<O> extends { readonly items: readonly (infer T)[] } ? T : never
 
 /** An operation on what is remembered: it waits for the store and knows its caller. */
 export interface RecordOperation<I extends z.ZodObject = z.ZodObject, O extends z.ZodType = z.ZodType> extends Omit<Operation<I, O>, 'run'> {
@@ -103,7 +114,7 @@ export interface RecordOperation<I extends z.ZodObject = z.ZodObject, O extends 
 /** What a door needs to know of an operation. */
 export type AnyOperation = Operation | RecordOperation
 
-interface RecordDefinition<I extends z.ZodObject, O extends z.ZodType> extends Omit<RecordOperation<I, O>, 'run'> {
+interface RecordDefinition<I extends z.ZodObject, O extends z.ZodType> extends Omit<RecordOperation<I, O>, 'run' | 'cursorsOf'>, Keyed<O> {
   readonly answer: (deps: RecordDependencies, input: z.output<I>) => Promise<Answer<z.output<O>>>
 }
 
@@ -114,9 +125,10 @@ export function unitsOf({ cost = { units: 1 } }: AnyOperation, raw: unknown): nu
 }
 
 /** Pins the catalog at the start, so that an adoption in the middle does not change what is being answered. */
-export function defineRecordOperation<I extends z.ZodObject, O extends z.ZodType>({ answer, ...definition }: RecordDefinition<I, O>): RecordOperation<I, O> {
+export function defineRecordOperation<I extends z.ZodObject, O extends z.ZodType>({ answer, keyOf, ...definition }: RecordDefinition<I, O>): RecordOperation<I, O> {
   return {
     ...definition,
+    cursorsOf: cursorsBy(keyOf, definition, () => null),
     run: async (deps, raw) => {
       const parsed = parseInput(definition.input, raw)
       if (!parsed.ok) return parsed
@@ -127,14 +139,15 @@ export function defineRecordOperation<I extends z.ZodObject, O extends z.ZodType
   }
 }
 
-interface Definition<I extends z.ZodObject, O extends z.ZodType> extends Omit<Operation<I, O>, 'run'> {
+interface Definition<I extends z.ZodObject, O extends z.ZodType> extends Omit<Operation<I, O>, 'run' | 'cursorsOf'>, Keyed<O> {
   readonly answer: (deps: Dependencies, input: z.output<I>) => Answer<z.output<O>>
 }
 
 /** An operation whose input needs no more than its schema. */
-export function defineOperation<I extends z.ZodObject, O extends z.ZodType>({ answer, ...definition }: Definition<I, O>): Operation<I, O> {
+export function defineOperation<I extends z.ZodObject, O extends z.ZodType>({ answer, keyOf, ...definition }: Definition<I, O>): Operation<I, O> {
   return {
     ...definition,
+    cursorsOf: cursorsBy(keyOf, definition, ({ catalog }) => catalog.release),
     run: (deps, raw) => {
       const parsed = parseInput(definition.input, raw)
       if (!parsed.ok) return parsed
@@ -142,6 +155,14 @@ export function defineOperation<I extends z.ZodObject, O extends z.ZodType>({ an
       return pages.ok ? pages.sealed(answer(deps, pages.input)) : pages
     },
   }
+}
+
+function cursorsBy<I extends z.ZodObject, O extends z.ZodType>(keyOf: Keyed<O>['keyOf'], definition: Omit<Operation<I, O>, 'run'>, releaseOf: (deps: Dependencies) => string | null): CursorsOf | undefined {
+  if (isPaged(definition) !== (keyOf !== undefined)) throw new Error(`${definition.name}: what is answered page by page needs a key, and nothing else does`)
+  return keyOf && ((deps, raw, items) => {
+    const { seal } = cursorsFor(definition, definition.input.parse(raw), releaseOf(deps))
+    return items.map((item) => seal(keyOf(item as MemberOf<O>)))
+  })
 }
 
 type Paging<I, T> = Failure | { readonly ok: true; readonly input: I; readonly sealed: (answer: Answer<T>) => Answer<T> }

@@ -4,7 +4,7 @@ import { failure, type Answer } from './operation.ts'
 /** Cursor paging, the same for every list. */
 export const paging = {
   first: z.coerce.number().int().min(1).max(200).nullish().meta({ description: 'How many to answer at most; 50 when left out.' }),
-  after: z.string().max(600).nullish().meta({ description: 'The `nextCursor` of the page before.' }),
+  after: z.string().max(600).nullish().meta({ description: 'Where to go on: the `nextCursor` of the page before; in a connection its `endCursor`, or the cursor of any edge.' }),
 }
 
 export function pageOf<T extends z.ZodType>(item: T, id: string) {

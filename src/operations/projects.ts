@@ -66,6 +66,7 @@ export const listProjects = defineRecordOperation({
   description: 'Every building whose openings are recorded, among those that the token may record in.',
   input: z.strictObject(paging),
   output: pageOf(projectView, 'ProjectPage'),
+  keyOf: ({ project }) => project,
   answer: async ({ records, caller }, { first, after }) => {
     const { items, next } = await records.listProjects(recordable(caller), after ?? null, first ?? 50)
     return { ok: true, value: { items: items.map(viewOf), nextCursor: next } }

@@ -27,6 +27,7 @@ export const listPublications = defineOperation({
   description: 'Every code, standard, trade note and book that a limit or a figure is taken from.',
   input: z.strictObject(paging),
   output: pageOf(view, 'PublicationPage'),
+  keyOf: ({ publication }) => publication,
   answer: ({ catalog }, paging) => page([...catalog.publications.values()].map((one) => viewOf(one, catalog)), (one) => one.publication, paging),
 })
 

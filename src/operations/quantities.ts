@@ -55,6 +55,7 @@ export const listQuantities = defineOperation({
   description: 'Each with its formula in words and its unit. Any of them can be computed by itself with "computation".',
   input: z.strictObject({ part: part.nullish().meta({ description: 'Only those of this part.' }), ...paging }),
   output: pageOf(quantitySummary, 'QuantityPage'),
+  keyOf: ({ quantity }) => quantity,
   answer: (_, { part, ...paging }) => page(quantities.filter((one) => !part || one.part === part).map(summaryOf), ({ quantity }) => quantity, paging),
 })
 

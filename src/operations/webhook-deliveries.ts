@@ -14,13 +14,14 @@ export const listDeliveries = defineRecordOperation({
   description: 'What was sent, what the receiver answered and when it is tried again, newest first. What has ended is forgotten after 30 days.',
   input: z.strictObject({ webhook: webhookId, state, ...paging }),
   output: pageOf(deliveryView, 'DeliveryPage'),
+  keyOf: ({ createdAt, delivery }) => inCursor(`${createdAt} ${delivery}`),
   answer: async (deps, { webhook, state: wanted, first, after }) => {
     const found = await managed(deps, webhook)
     if (!found.ok) return found
     const cursor = after ? Buffer.from(after, 'base64url').toString() : null
     if (cursor !== null && !/^\S+ \S+$/.test(cursor)) return failure('invalidInput', [{ code: 'notAllowed', pointer: '/after', detail: 'is not a cursor of this list. Start again without it.' }])
     const { items, next } = await deps.records.listDeliveries(webhook, wanted ?? null, cursor, first ?? 50)
-    return { ok: true, value: { items: items.map(deliveryOf), nextCursor: next && Buffer.from(next).toString('base64url') } }
+    return { ok: true, value: { items: items.map(deliveryOf), nextCursor: next && inCursor(next) } }
   },
 })
 
@@ -50,6 +51,11 @@ export const replayDelivery = defineRecordOperation({
     return again ? { ok: true, value: deliveryOf(again) } : notFound('delivery', delivery)
   },
 })
+
+/** The store goes on after a moment and an id, as one text. */
+function inCursor(place: string): string {
+  return Buffer.from(place).toString('base64url')
+}
 
 async function managed({ records }: RecordDependencies, id: string): Promise<Answer<Webhook>> {
   const webhook = await records.readWebhook(id)

@@ -48,6 +48,7 @@ export const listWebhooks = defineRecordOperation({
   description: 'Where events are sent, and which; without the secrets.',
   input: z.strictObject(paging),
   output: pageOf(webhookView, 'WebhookPage'),
+  keyOf: ({ webhook }) => webhook,
   answer: async ({ records, now }, { first, after }) => {
     const { items, next } = await records.listWebhooks(after ?? null, first ?? 50)
     const at = now().toISOString()

@@ -203,7 +203,7 @@ describe('a table', () => {
 })
 
 test('GraphQL answers the same', async () => {
-  const answered = await graphql('query($project: String!) { building(project: $project) { counted failures { opening rule member margin { inchPound } } totals { quantity amount } lintels { mark count } } buildingTable(project: $project, table: failures) openings(project: $project, first: 2) { items { opening verdict } nextCursor } }', { project: id(1) })
+  const answered = await graphql('query($project: String!) { building(project: $project) { counted failures { opening rule member margin { inchPound } } totals { quantity amount } lintels { mark count } } buildingTable(project: $project, table: failures) openings(project: $project, first: 2) { edges { node { opening verdict } } pageInfo { endCursor } } }', { project: id(1) })
   const { text } = await read(`${path}/tables/failures`)
   const next = ((await read(`${path}/openings?first=2`)).body as { nextCursor: string }).nextCursor
   expect(next).not.toBeNull()
@@ -216,7 +216,7 @@ test('GraphQL answers the same', async () => {
         lintels: building.lintels.map(({ mark, count }) => ({ mark, count })),
       },
       buildingTable: text,
-      openings: { items: standings.slice(0, 2).map(({ opening, verdict }) => ({ opening, verdict })), nextCursor: next },
+      openings: { edges: standings.slice(0, 2).map(({ opening, verdict }) => ({ node: { opening, verdict } })), pageInfo: { endCursor: next } },
     },
   })
 })

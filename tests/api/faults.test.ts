@@ -56,7 +56,7 @@ test('a fault in one field of a query leaves the others standing', async () => {
 test('a value that does not fit the schema is told as a fault, not by its value', async () => {
   const [rule] = deps.catalog.rules.values()
   const misfit = await client({ deps: { ...deps, catalog: { ...deps.catalog, rules: new Map([['odd', { ...rule, part: secret }]]) as never } } })
-  const response = await misfit.graphql('{ rules { items { part } } }')
+  const response = await misfit.graphql('{ rules { edges { node { part } } } }')
   expect(response.status).toBe(500)
   expect(response.body).toMatchObject({ data: { rules: null }, errors: [{ message: 'The service failed', extensions: { code: 'internal' } }] })
   expect(response.text).not.toContain(secret)

@@ -15,9 +15,9 @@ describe('a query that cannot be answered is refused by its own text', () => {
     ['no name', '{', 'Syntax Error: Expected Name, found <EOF>.'],
     ['an unknown field', '{ nope }', 'Cannot query field "nope" on type "Query".'],
     ['a missing argument', '{ rule { title } }', 'argument "rule" of type "String!" is required'],
-    ['an unknown value', '{ rules(part: roof) { nextCursor } }', 'Value "roof" does not exist in "Part" enum.'],
+    ['an unknown value', '{ rules(part: roof) { pageInfo { endCursor } } }', 'Value "roof" does not exist in "Part" enum.'],
     ['nothing', '', 'Syntax Error: Unexpected <EOF>.'],
-    ['a circle of fragments', '{ rules { ...a } } fragment a on RulePage { items { rule } ...b } fragment b on RulePage { ...a }', 'Cannot spread fragment "a" within itself'],
+    ['a circle of fragments', '{ rules { ...a } } fragment a on RuleConnection { pageInfo { endCursor } ...b } fragment b on RuleConnection { ...a }', 'Cannot spread fragment "a" within itself'],
   ])('%s', async (_, query, message) => {
     const response = await graphql(query).expect(400).expect('content-type', media)
     expect(response.body).not.toHaveProperty('data')
@@ -84,21 +84,21 @@ describe('what a query costs is worked out before it is executed', () => {
 
   test.each<[string, string, number]>([
     ['one small read', '{ rule(rule: "lintel.bearing-length") { rule title } }', 1 + 1],
-    ['a page by its size and its fields', '{ rules(first: 200) { items { rule title statement part holdPoint } nextCursor } }', 1 + Math.ceil((200 * 7) / 1_000)],
-    ['a page of the usual size', '{ rules { items { rule } } }', 1 + 1],
+    ['a page by its size and its fields', '{ rules(first: 200) { edges { node { rule title statement part holdPoint } } pageInfo { hasNextPage endCursor } } }', 1 + Math.ceil((200 * (1 + 1 + 5)) / 1_000)],
+    ['a page of the usual size', '{ rules { edges { node { rule } } } }', 1 + 1],
     ['computations, each by itself', many(40, 'evaluation(edition: "irc-2021", opening: { opening: { kind: window, width: "4 ft", height: "5 ft" } }) { digest }'), 40 * (5 + 1)],
     ['what stands in a fragment', '{ ...one } fragment one on Query { a: rule(rule: "x") { rule } b: rule(rule: "y") { rule } }', 2 * 2],
   ])('%s', (_, query, cost) => expect(costOf(schema, parse(query), { variables: {}, operationName: undefined })).toBe(cost))
 
   test('and what costs too much is refused as a whole, with its cost', async () => {
-    const query = `{ ${Array.from({ length: 50 }, (_, index) => `a${index}: rules(first: 200) { items { ${Array.from({ length: 60 }, (__, field) => `b${field}: title`).join(' ')} } }`).join(' ')} }`
+    const query = `{ ${Array.from({ length: 50 }, (_, index) => `a${index}: rules(first: 200) { edges { node { ${Array.from({ length: 60 }, (__, field) => `b${field}: title`).join(' ')} } } }`).join(' ')} }`
     const { errors, data } = (await graphql(query).expect(400)).body as { data?: unknown; errors: readonly { message: string; extensions: unknown }[] }
     expect(data).toBeUndefined()
     expect(errors).toEqual([{ message: 'The query costs 700 units; one request may cost 500. Ask for less at once: smaller pages, fewer fields at the top.', extensions: { cost: { units: 700, most: 500 } } }])
   })
 
   test('by the variables of each request, also when the query is known', async () => {
-    const query = 'query($first: Int) { ' + Array.from({ length: 50 }, (_, index) => `a${index}: rules(first: $first) { items { ${Array.from({ length: 60 }, (__, field) => `b${field}: title`).join(' ')} } }`).join(' ') + ' }'
+    const query = 'query($first: Int) { ' + Array.from({ length: 50 }, (_, index) => `a${index}: rules(first: $first) { edges { node { ${Array.from({ length: 60 }, (__, field) => `b${field}: title`).join(' ')} } } }`).join(' ') + ' }'
     await graphql(query, { first: 1 }).expect(200)
     await graphql(query, { first: 200 }).expect(400)
     await graphql(query, { first: 1 }).expect(200)
@@ -156,7 +156,7 @@ test('a page takes as many reads for many members as for one', async () => {
       await guarded.post('/v1/projects').set('authorization', `Bearer ${token}`).send({ id: crypto.randomUUID(), title: 'House', asOf: '2026-03-01', edition: 'irc-2021' }).expect(201)
     }
     reads.length = 0
-    await guarded.post('/graphql').set('authorization', `Bearer ${token}`).send({ query: '{ projects(first: 50) { items { project title version } nextCursor } }' }).expect(200)
+    await guarded.post('/graphql').set('authorization', `Bearer ${token}`).send({ query: '{ projects(first: 50) { edges { cursor node { project title version } } pageInfo { endCursor } } }' }).expect(200)
     return [...reads]
   }
   expect(await readsFor(1)).toEqual(['listProjects'])

@@ -170,7 +170,7 @@ describe('a quota', async () => {
   })
 
   test('counts a query over GraphQL by its cost, in the same quota', async () => {
-    const two = '{ a: evaluation(edition: "irc-2021", opening: { opening: { kind: window, width: "4 ft", height: "4 ft" } }) { digest } b: rules(first: 1) { items { rule } } }'
+    const two = '{ a: evaluation(edition: "irc-2021", opening: { opening: { kind: window, width: "4 ft", height: "4 ft" } }) { digest } b: rules(first: 1) { edges { node { rule } } } }'
     const asked = await from('192.0.2.4').post('/graphql', { query: two }).expect(200)
     expect(parseItem(asked.headers['ratelimit'] ?? '')[1].get('r')).toBeLessThan(15)
     for (let times = 0; times < 2; times += 1) await from('192.0.2.4').post('/graphql', { query: two })
@@ -208,7 +208,7 @@ describe('a page', () => {
   })
 
   test('a cursor of another release is refused', () => {
-    const list = defineOperation({ name: 'madeUp', summary: '', description: '', input: z.strictObject(paging), output: pageOf(z.string(), 'MadeUpPage'), answer: (_, asked) => page(['a', 'b', 'c'], (one) => one, asked) })
+    const list = defineOperation({ name: 'madeUp', summary: '', description: '', input: z.strictObject(paging), output: pageOf(z.string(), 'MadeUpPage'), keyOf: (one) => one, answer: (_, asked) => page(['a', 'b', 'c'], (one) => one, asked) })
     const under = (release: string, after?: string) => list.run({ catalog: { release } as never, now: () => new Date(0), newId: () => '' }, { first: 1, after })
     const first = under('2026.1.0')
     const cursor = first.ok ? (first.value.nextCursor ?? '') : ''

@@ -75,7 +75,7 @@ describe('a request', () => {
   })
 
   test('over GraphQL has its operations beneath, and not the name that the query gives itself', async () => {
-    const { trace } = await ask('/graphql', { query: 'query MyOwnName { rules(first: 1) { nextCursor } project(project: "none") { project } }' })
+    const { trace } = await ask('/graphql', { query: 'query MyOwnName { rules(first: 1) { pageInfo { endCursor } } project(project: "none") { project } }' })
     const spans = await spansOf(trace, 'POST /graphql')
     expect(spans.map(({ name }) => name).toSorted()).toEqual(['POST /graphql', 'operation listRules', 'operation readProject', 'store findToken', 'store readProject'])
   })

@@ -189,7 +189,7 @@ describe('a webhook', () => {
     expect(made).toMatchObject({ secret: expect.stringMatching(/^whsec_/) as string, webhook: { state: 'active', eventTypes: ['evaluationKept'] } })
     const of = { webhook: made.webhook.webhook }
     expect((await graphql('mutation($webhook: String!) { pingWebhook(webhook: $webhook) { state eventType } }', of)).data).toEqual({ pingWebhook: { state: 'due', eventType: 'ping' } })
-    expect((await graphql('query($webhook: String!) { webhook(webhook: $webhook) { target } webhookDeliveries(webhook: $webhook) { items { eventType } } }', of)).data).toEqual({ webhook: { target: receiver.address }, webhookDeliveries: { items: [{ eventType: 'ping' }] } })
+    expect((await graphql('query($webhook: String!) { webhook(webhook: $webhook) { target } webhookDeliveries(webhook: $webhook) { edges { node { eventType } } } }', of)).data).toEqual({ webhook: { target: receiver.address }, webhookDeliveries: { edges: [{ node: { eventType: 'ping' } }] } })
     expect((await graphql('mutation($webhook: String!) { deleteWebhook(webhook: $webhook) { webhook } }', of)).data).toEqual({ deleteWebhook: of })
   })
 })

@@ -32,6 +32,18 @@ export async function overGraphql(client: Client, operation: OperationName, inpu
   return client.graphql(fullQuery(await schemaOf(client), fields[operation]), input)
 }
 
+interface Connection {
+  readonly edges: readonly { readonly node: unknown }[]
+  readonly pageInfo: { readonly hasNextPage: boolean; readonly endCursor: string | null }
+}
+
+/** What GraphQL answers as a connection, as the page that REST answers. */
+export function asPage(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || !('edges' in value)) return value
+  const { edges, pageInfo: { hasNextPage, endCursor } } = value as Connection
+  return { items: edges.map(({ node }) => node), nextCursor: hasNextPage ? endCursor : null }
+}
+
 const schemas = new WeakMap<Client, ReturnType<typeof introspected>>()
 
 function schemaOf(client: Client) {

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { operations } from '../../src/operations/index.ts'
 import { jurisdictionService } from '../api/jurisdiction.ts'
 import { withoutAbsent } from './absent.ts'
-import { routeOf } from './doors.ts'
+import { asPage, routeOf } from './doors.ts'
 import { fullQuery } from './full-query.ts'
 
 type Service = Awaited<ReturnType<typeof jurisdictionService>>
@@ -86,7 +86,7 @@ interface Asked {
 async function overGraphql({ http }: Service, token: string, { operation, field, query }: Asked, input: Input): Promise<Answered> {
   const response = await http.post('/graphql').set('authorization', `Bearer ${token}`).send({ query, variables: input })
   const { data, errors = [] } = response.body as { data?: Readonly<Record<string, unknown>> | null; errors?: readonly { message: string; extensions?: { code: string; errors: unknown } }[] }
-  const value = data?.[field] ?? null
+  const value = asPage(data?.[field] ?? null)
   if (value !== null) return { value: withoutAbsent(operations[operation].output, value) }
   return { code: errors[0]?.extensions?.code ?? errors[0]?.message ?? '', errors: errors[0]?.extensions?.errors }
 }

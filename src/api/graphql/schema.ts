@@ -4,6 +4,7 @@ import { operations } from '../../operations/index.ts'
 import type { AnyOperation, RecordDependencies } from '../../operations/operation.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
 import { asSent } from './as-sent.ts'
+import { asConnection } from './connection.ts'
 import { costOfField } from './cost.ts'
 import { TypesFromSchemas } from './types.ts'
 
@@ -97,8 +98,9 @@ function fieldOf(operation: AnyOperation, name: string, types: TypesFromSchemas)
     extensions: { complexity: costOfField(operation) },
     args: Object.fromEntries(members.map(([key, schema]) => [key, types.inputField(schema as never, name.charAt(0).toUpperCase() + name.slice(1), key)])),
     resolve: async (_, args, { deps }) => {
-      const answered = await runFor(operation, deps, asSent(operation.input, args))
-      if (answered.ok) return answered.value
+      const asked = asSent(operation.input, args)
+      const answered = await runFor(operation, deps, asked)
+      if (answered.ok) return asConnection(operation, deps, asked, answered.value)
       const code = codeOfFailure[answered.code]
       throw new GraphQLError(problemTypes[code].title, { extensions: { code, errors: answered.problems } })
     },

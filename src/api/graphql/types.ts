@@ -3,6 +3,7 @@ import {
   type GraphQLFieldConfig, type GraphQLInputFieldConfig, type GraphQLInputType, type GraphQLNullableType, type GraphQLOutputType, type GraphQLScalarType,
 } from 'graphql'
 import { z } from 'zod'
+import { connectionType, memberOfPage } from './connection.ts'
 import { passing } from './scalars.ts'
 
 type Nullable<T> = T & GraphQLNullableType
@@ -54,9 +55,17 @@ export class TypesFromSchemas {
     const { id: name, description } = namedMeta(schema, place)
     const known = this.#outputs.get(name)
     if (known) return known
+    const member = memberOfPage(schema)
+    if (member) return this.#connection(name, member)
     const fields = () => Object.fromEntries(Object.entries(schema.shape).map(([key, child]) => [key, this.#outputField(child as z.ZodType, name, key)]))
     const type = new GraphQLObjectType({ name, description, fields })
     this.#outputs.set(name, type)
+    return type
+  }
+
+  #connection(page: string, member: z.ZodType): GraphQLObjectType {
+    const type = connectionType(page, this.output(member, page))
+    this.#outputs.set(page, type)
     return type
   }
 

@@ -81,8 +81,8 @@ describe('a token for one project', () => {
     const { nextCursor } = (await asked(everywhere).get('/v1/projects?first=1')).body as { nextCursor: string }
     expect(await listed(everywhere, `?after=${nextCursor}`)).toEqual([otherProject])
     expect(await listed(here, `?after=${nextCursor}`)).toEqual([])
-    const { data } = (await asked(here).post('/graphql').send({ query: '{ projects { items { project } } }' })).body as { data: { projects: unknown } }
-    expect(data.projects).toEqual({ items: [{ project }] })
+    const { data } = (await asked(here).post('/graphql').send({ query: '{ projects { edges { node { project } } } }' })).body as { data: { projects: unknown } }
+    expect(data.projects).toEqual({ edges: [{ node: { project } }] })
   })
 
   test('opens no project', async () => {
