@@ -26,8 +26,8 @@ export function elevationDimensions(frame: Frame, wall: WallExtent, view: Room, 
   const [, headLine] = frame.at(0, wall.top)
   const [, footLine] = frame.at(0, wall.bottom)
   return [
-    ...over.map((measures, index) => horizontal(measures, headLine - 3 - index * dimensionRoom, headLine - 0.8, 'before')),
-    ...[...(under.length > 0 ? [under] : []), width].map((measures, index) => horizontal(measures, footLine + 3 + index * dimensionRoom, footLine + 0.8, 'after')),
+    ...over.map((measures, index) => horizontal(measures, headLine - 3 - index * dimensionRoom, headLine - 0.8, 'before')).toReversed(),
+    ...[...(under.length > 0 ? [under] : []), width].map((measures, index) => horizontal(measures, footLine + 3 + index * dimensionRoom, footLine + 0.8, 'after')).toReversed(),
     dimensionLine({ along: 'y', at: edge, from: edge + 3, least: view.top, greatest: view.bottom, side: 'before', measures: upright(frame, wall) }),
   ]
 }
