@@ -2,7 +2,7 @@ import type { UnitSystem } from '../units/dimension.ts'
 import { nanometresOf } from '../units/length.ts'
 import { feetInchesText, inchText } from '../units/quantity-text.ts'
 
-const foot = 304.8
+const foot = 304.8 - 1e-6
 const inch = 25.4
 const [finest, marked] = [64, 16] // parts of an inch: on a tape at all, and on every tape
 

@@ -19,6 +19,8 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   evaluation: operations.evaluateOpening,
   keptEvaluation: operations.readEvaluation,
   reproduction: operations.reproduceEvaluation,
+  drawing: operations.drawOpening,
+  keptDrawing: operations.drawEvaluation,
   rules: operations.listRules,
   rule: operations.readRule,
   jurisdictions: operations.listJurisdictions,

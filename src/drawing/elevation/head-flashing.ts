@@ -21,7 +21,7 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
   const level = flashingLevel(frame, wall)
   const anchor: Drawn['anchors'] = [['headFlashing', at(wall.width * 0.7, level)]]
   if (isPresent === false) return { ...nothing, anchors: anchor, notes: ['No head flashing is described.'] }
-  const runsOn = known.choice('head.support.kind') === 'shelfAngle' || known.flag('head.flashing.continuousPastOpening') === true
+  const runsOn = flashingRunsOn(known)
   const [left, right] = ends.map((end) => endOf(frame, wall, end, runsOn)) as [FlashingEnd, FlashingEnd]
   const upstand = known.length('head.flashing.upstand')
   const top = level + (upstand ?? unknownUpstand)
@@ -40,6 +40,11 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
       ...(wall.headShape === 'flat' ? [] : ['The flashing over an arch is drawn level above the ring; its height is not described.']),
     ],
   }
+}
+
+/** Over a shelf angle there are no ends beside this opening. */
+export function flashingRunsOn(known: Frame['known']): boolean {
+  return known.choice('head.support.kind') === 'shelfAngle' || known.flag('head.flashing.continuousPastOpening') === true
 }
 
 interface FlashingEnd {
@@ -75,6 +80,6 @@ function spill([x, y]: Point, outward: 1 | -1, room: number): readonly Shape[] {
   const told = 'no dam'
   const width = textWidth(told, textSize)
   const [from, to] = outward === 1 ? [x + 2, x + 2 + width] : [x - 2 - width, x - 2]
-  const said: readonly Shape[] = room < width + 3 ? [] : [box('mask', [from, y + 2.2], [to, y + 5.4]), words(told, [from, y + 4.8])]
+  const said: readonly Shape[] = room < width + 2.4 ? [] : [box('mask', [from, y + 2.2], [to, y + 5.4]), words(told, [from, y + 4.8])]
   return [...said, round('visible', [x, y], 0.7), strokes('leader', [[x + outward * 0.7, y], [x + outward * 1.6, y + 0.3], [tipX, tipY]], [[tipX - 0.9, tipY - 0.5], [tipX, tipY], [tipX + 0.2, tipY - 1]])]
 }

@@ -28,7 +28,7 @@ export function wallExtent(known: Known): WallExtent | undefined {
   const brick = brickOf(known)
   const headShape = known.choice('opening.headShape') ?? 'flat'
   const [left, right] = [sideOf(known, 'left', brick), sideOf(known, 'right', brick)]
-  const above = aboveHead(known, brick)
+  const above = aboveHead(known, brick, headShape)
   return {
     width, height, brick, headShape,
     springing: height - Math.min(height, riseOf(known, headShape, width) ?? 0),
@@ -52,15 +52,16 @@ export function riseOf(known: Known, shape: string, width: number): number | und
 
 function sideOf(known: Known, end: End, brick: BrickSizes | undefined): { readonly reach: number; readonly ended: boolean } {
   const margin = brick ? 1.5 * (brick.length + brick.joint) : plainMargin
-  const parts = ['head.support.bearing', 'head.flashing.extensionPastJamb', 'sill.flashing.extensionPastJamb'].map((path) => known.length(path, end) ?? 0)
+  const parts = ['head.support.bearing', 'head.flashing.extensionPastJamb', 'sill.flashing.extensionPastJamb'].map((path) => known.glimpse(path, end) ?? 0)
   const wanted = Math.max(0, ...parts) + margin
-  const pier = known.length('opening.pierWidth', end)
+  const pier = known.glimpse('opening.pierWidth', end)
   return pier !== undefined && pier < wanted ? { reach: Math.max(pier, wanted / 4), ended: pier >= wanted / 4 } : { reach: wanted, ended: false }
 }
 
-function aboveHead(known: Known, brick: BrickSizes | undefined): { readonly reach: number; readonly ended: boolean } {
+function aboveHead(known: Known, brick: BrickSizes | undefined, headShape: string): { readonly reach: number; readonly ended: boolean } {
   const course = brick?.course ?? plainMargin / 3
-  const wanted = Math.max((known.length('head.flashing.upstand') ?? 0) + course, (brick?.length ?? 0) + 3 * course, 5 * course)
-  const given = known.length('wall.heightAboveHead')
+  const ring = headShape === 'flat' ? 0 : (brick?.length ?? 0)
+  const wanted = Math.max(ring + (known.glimpse('head.flashing.upstand') ?? 2 * course) + course, (brick?.length ?? 0) + 3 * course, 5 * course)
+  const given = known.glimpse('wall.heightAboveHead')
   return given !== undefined && given < wanted ? { reach: Math.max(given, course), ended: true } : { reach: wanted, ended: false }
 }

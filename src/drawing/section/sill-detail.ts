@@ -52,7 +52,7 @@ export function sillDetail(frame: Frame, layers: Layers): Detail {
     ...flashing.labels,
     { text: weepText(frame), at: at(layers.thickness * 0.2, unit.bed + 8) },
   ]
-  return { name: 'sill', title: 'Sill', shapes, labels, notes: [], anchors: [
+  return { name: 'sill', title: 'Sill', shapes, labels, notes: kind.startsWith('brick') ? [] : ['The height of the sill is not described; one course is drawn.'], anchors: [
     ['sill', at(unit.depth * 0.6 - unit.projection, unit.back * 0.6)], ['sillFlashing', at(layers.thickness * 0.5, unit.bed)], ['sillWeeps', at(0, unit.bed + 10)], ['sillPan', at(layers.sheathed, roughSill)], ['sillEndDam', at(layers.thickness * 0.8, unit.bed + 10)], ...flashing.anchors ?? [],
   ] }
 }
