@@ -29,7 +29,7 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
   const shapes: Shape[] = [
     part('upstand', [strokes(upstand === undefined ? 'unknown' : 'hidden', [at(left.x, level), at(left.x, top), at(right.x, top), at(right.x, level)])], { known: String(upstand !== undefined) }),
     part('pan', [strokes(isKnown ? 'sheetMetal' : 'unknown', [at(left.x, level), at(right.x, level)])], { known: String(isKnown) }),
-    ...[left, right].flatMap((end) => (runsOn ? [] : [dam(frame, end, level, (end.end === 'left' ? end.x - wall.left : wall.right - end.x) * frame.scale)])),
+    ...[left, right].flatMap((end) => (runsOn ? [] : [dam(frame, end, level, roomBeside(frame, wall, end))])),
   ]
   return {
     shapes: [part('headFlashing', shapes)],
@@ -45,6 +45,13 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
 /** Over a shelf angle there are no ends beside this opening. */
 export function flashingRunsOn(known: Frame['known']): boolean {
   return known.choice('head.support.kind') === 'shelfAngle' || known.flag('head.flashing.continuousPastOpening') === true
+}
+
+/** Room on paper for a word beside the end; none where a bearing lies under it. */
+function roomBeside({ known, scale }: Frame, { left, right, width }: WallExtent, { end, x }: FlashingEnd): number {
+  const past = end === 'left' ? -x : x - width
+  if (past < (known.glimpse('head.support.bearing', end) ?? unknownExtension)) return 0
+  return (end === 'left' ? x - left : right - x) * scale
 }
 
 interface FlashingEnd {
