@@ -50,7 +50,7 @@ export function elevation(opening: Opening, evaluation: FullEvaluation): Omit<Sh
     balloons(marked.groups, { left: dimensionColumn + balloonRoom / 2 - 2, right: insideWidth - balloonRoom / 2 + 2, top: view.top, bottom: view.bottom }),
   ]
   return {
-    view: { height: view.bottom + under * dimensionRoom + 3, shapes }, scale: `Scale ${scale.text} when printed at full size. Flashing, weeps and ties are drawn heavier than they are.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
+    view: { height: view.bottom + under * dimensionRoom + 3, shapes }, scale: `Scale ${scale.text} when printed at full size. Flashing, weeps and ties are drawn heavier.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
     marked, unknown: known.lacking(), notes: drawn.notes,
     key: [['sheetMetal', 'flashing, bearing'], ['weep', 'weep, as laid out'], ['tie', 'tie, as laid out'], ['hidden', 'behind the brick'], ['unknown', 'not known']],
   }

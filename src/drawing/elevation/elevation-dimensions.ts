@@ -1,10 +1,9 @@
 import { angleKinds } from '../angle.ts'
 import { dimensionLine, dimensionRoom, type Measure } from '../dimension-line.ts'
 import type { Frame } from '../drawn.ts'
-import { ends, type End } from '../known.ts'
+import { ends, flashingRunsOn, type End } from '../known.ts'
 import { dimensionText } from '../length-words.ts'
 import type { Group } from '../shape.ts'
-import { flashingRunsOn } from './head-flashing.ts'
 import type { WallExtent } from './wall-extent.ts'
 
 /** Lintels that are drawn as a beam with its bearings, under a flat head. */
