@@ -39,14 +39,12 @@ function column(groups: readonly MarkGroup[], x: number, { top, bottom }: Balloo
 /** Numbers change places until no leader crosses another; a fixed number of rounds, since points may lie on one line. */
 function untangled(groups: readonly MarkGroup[], places: readonly number[], x: number): readonly MarkGroup[] {
   const order = [...groups]
-  for (let round = 0; round < order.length; round += 1) {
-    for (let upper = 0; upper < order.length; upper += 1) {
-      for (let lower = upper + 1; lower < order.length; lower += 1) {
-        const [a, b] = [order[upper], order[lower]]
-        if (a && b && crosses([x, places[upper] ?? 0], a.at, [x, places[lower] ?? 0], b.at)) [order[upper], order[lower]] = [b, a]
-      }
-    }
+  const swapIfCrossed = (upper: number, lower: number) => {
+    const [a, b] = [order[upper], order[lower]]
+    if (a && b && crosses([x, places[upper] ?? 0], a.at, [x, places[lower] ?? 0], b.at)) [order[upper], order[lower]] = [b, a]
   }
+  const pairs = order.flatMap((_, upper) => order.slice(upper + 1).map((__, offset) => [upper, upper + 1 + offset] as const))
+  for (let round = 0; round < order.length; round += 1) for (const [upper, lower] of pairs) swapIfCrossed(upper, lower)
   return order
 }
 

@@ -87,15 +87,19 @@ function sillFlashing({ at, known, system, scale }: Frame, { thickness }: Layers
   const front = projection === undefined ? (reaches === false ? thickness / 4 : 0) : Math.min(thickness, -projection)
   const back = Math.max(thickness * 0.5, unit.depth - unit.projection) + 1 / scale
   const isKnown = isPresent === true && upstand !== undefined && (projection !== undefined || reaches !== undefined)
-  const heights = ends.map((end) => (known.flag('sill.flashing.endDamPresent', end) === false ? 0 : known.length('sill.flashing.endDamHeight', end)))
-  const text = heights.map((height) => (height === undefined ? 'not known' : height === 0 ? 'none' : dimensionText(height, system)))
   return {
     shapes: [part('sillFlashing', [strokes(isKnown ? 'membrane' : 'unknown', [at(front, unit.bed), at(back, unit.bed), at(back, unit.bed + (upstand ?? unknownUpstand))])], { known: String(isKnown) })],
     labels: [
       { text: isPresent === undefined ? 'flashing: not known' : `flashing: ${lengthLabel(known, system, 'upstand', 'sill.flashing.upstand')}`, at: at(back, unit.bed + (upstand ?? unknownUpstand) / 2) },
-      { text: `end dams beyond: ${text[0] === text[1] ? (text[0] ?? '') : `left ${text[0] ?? ''}, right ${text[1] ?? ''}`}`, at: at(thickness * 0.6, unit.bed) },
+      { text: damsText(known, system), at: at(thickness * 0.6, unit.bed) },
     ],
   }
+}
+
+function damsText(known: Frame['known'], system: Frame['system']): string {
+  const heights = ends.map((end) => (known.flag('sill.flashing.endDamPresent', end) === false ? 0 : known.length('sill.flashing.endDamHeight', end)))
+  const [left = '', right = ''] = heights.map((height) => (height === undefined ? 'not known' : height === 0 ? 'none' : dimensionText(height, system)))
+  return `end dams beyond: ${left === right ? left : `left ${left}, right ${right}`}`
 }
 
 interface Around { readonly unit: SillUnit; readonly top: number; readonly roughSill: number }
