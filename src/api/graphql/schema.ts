@@ -21,6 +21,8 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   batch: operations.evaluateBatch,
   keptEvaluation: operations.readEvaluation,
   reproduction: operations.reproduceEvaluation,
+  drawing: operations.drawOpening,
+  keptDrawing: operations.drawEvaluation,
   rules: operations.listRules,
   rule: operations.readRule,
   jurisdictions: operations.listJurisdictions,
