@@ -5,14 +5,15 @@ import { outcomeMark } from './mark.ts'
 import { list } from './table.ts'
 import { endOf, evidenceMark, factTitles, forceMark, sourceLine, unsigned, type UnitSystem } from './words.ts'
 
-/** How a report speaks: the unit system that leads, and the numbers of its cautions. */
+/** How a report speaks: the unit system that leads, the adoption that its head names, and the numbers of its cautions. */
 export interface Manner {
   readonly unitSystem: UnitSystem
+  readonly adoption: string | null
   readonly cautions: Cautions
 }
 
 /** A rule that is not met, with all that is needed to put it right. */
-export function missCard(finding: Finding, { unitSystem, cautions }: Manner): Markup {
+export function missCard(finding: Finding, { unitSystem, adoption, cautions }: Manner): Markup {
   const { rule, title, statement, force, member, measured, required, margin, remedy } = finding
   return html`<article class="finding miss" id="${rule}"><h4>${outcomeMark('fail')}: ${title}${endOf(member)} ${forceMark(force)}</h4>
 <p>${statement}</p>
@@ -20,7 +21,7 @@ ${list([['Found', measured?.text ?? null], ['Required', required.text], ['Short 
 ${noteList(finding)}
 ${remedy && list([['Before cover-up', remedy.beforeCoverUp], ['After cover-up', remedy.afterCoverUp]], 'remedies')}
 ${cautionReferences(finding.cautions, cautions)}
-<p class="origin"><code>${rule}</code> ${sourceLine(finding)}; last reviewed ${finding.lastReviewed}</p>
+<p class="origin"><code>${rule}</code> ${sourceLine(finding, adoption)}; last reviewed ${finding.lastReviewed}</p>
 ${disagreementList(finding)}</article>`
 }
 
@@ -46,7 +47,7 @@ function noteList(finding: Finding): Markup | null {
   return notes.length === 0 ? null : html`<ul class="notes">${notes.map((note) => html`<li>${note}</li>`)}</ul>`
 }
 
-export function disagreementList({ disagreements }: Finding): Markup | null {
+function disagreementList({ disagreements }: Finding): Markup | null {
   if (disagreements.length === 0) return null
   return html`<div class="otherwise"><p>Other sources say otherwise:</p><ul>${disagreements.map(({ source, states, evidence, note }) => html`<li>${source}: ${states} (${evidenceMark(evidence)})${note === null ? null : `. ${note}`}</li>`)}</ul></div>`
 }

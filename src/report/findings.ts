@@ -1,6 +1,6 @@
 import type { Finding } from '../evaluation/document.ts'
 import { holdPoints } from '../opening/hold-points.ts'
-import { disagreementList, endsOf, missCard, notesOf, type Manner } from './finding-card.ts'
+import { endsOf, missCard, notesOf, type Manner } from './finding-card.ts'
 import { html, type Markup, type Part } from './markup.ts'
 import { mark, outcomeWords } from './mark.ts'
 import { table } from './table.ts'
@@ -29,32 +29,32 @@ const rank: Readonly<Record<Finding['force'], number>> = { mandatory: 0, recomme
 function groupsOf(findings: readonly Finding[], manner: Manner): Part {
   const of = (outcome: Finding['outcome']) => findings.filter((finding) => finding.outcome === outcome).toSorted((a, b) => rank[a.force] - rank[b.force])
   const [misses, open, met, ruledOut] = [of('fail'), of('notDetermined'), of('pass'), of('notApplicable')]
-  return [misses.map((finding) => missCard(finding, manner)), open.length > 0 && openTable(open), met.length > 0 && metTable(met, manner), ruledOut.length > 0 && ruledOutList(ruledOut)]
+  return [misses.map((finding) => missCard(finding, manner)), open.length > 0 && openTable(open, manner), met.length > 0 && metTable(met, manner), ruledOut.length > 0 && ruledOutList(ruledOut, manner)]
 }
 
-function openTable(findings: readonly Finding[]): Markup {
+function openTable(findings: readonly Finding[], manner: Manner): Markup {
   return table(html`${mark('notDetermined')} ${outcomeWords.notDetermined}: ${counted(findings.length, 'rule')}`, findings, [
-    ['Requirement', requirement],
+    ['Requirement', (finding) => requirement(finding, manner)],
     ['Required', ({ required }) => required.text],
     ['What is missing, and what to do', (finding) => html`${finding.nextStep ?? 'Find out what is missing.'}${finding.missing.length > 1 ? html` <span class="aside">Missing: ${factTitles(finding.missing)}.</span>` : null}`],
   ])
 }
 
-function metTable(findings: readonly Finding[], { unitSystem }: Manner): Markup {
+function metTable(findings: readonly Finding[], manner: Manner): Markup {
   return table(html`${mark('pass')} ${outcomeWords.pass}: ${counted(findings.length, 'rule')}`, findings, [
-    ['Requirement', requirement],
-    ['Found', (finding) => endsOf(finding, unitSystem) ?? finding.measured?.text ?? '–'],
+    ['Requirement', (finding) => requirement(finding, manner)],
+    ['Found', (finding) => endsOf(finding, manner.unitSystem) ?? finding.measured?.text ?? '–'],
     ['Required', ({ required }) => required.text],
-    ['Spare', ({ margin }) => (margin === null ? '–' : unsigned(margin, unitSystem))],
+    ['Spare', ({ margin }) => (margin === null ? '–' : unsigned(margin, manner.unitSystem))],
   ])
 }
 
-function requirement(finding: Finding): Markup {
-  const notes = notesOf(finding)
-  return html`<span id="${finding.rule}">${finding.title}${endOf(finding.outcome === 'pass' ? null : finding.member)}</span> ${forceMark(finding.force)}<span class="origin"><code>${finding.rule}</code> ${sourceLine(finding)}</span>${notes.length === 0 ? null : html`<span class="aside">${notes.join(' ')}</span>`}${finding.disagreements.length > 0 && disagreementList(finding)}`
+function requirement(finding: Finding, { adoption }: Manner): Markup {
+  const notes = [...notesOf(finding), ...(finding.disagreements.length > 0 ? [`${counted(finding.disagreements.length, 'other source')} ${finding.disagreements.length === 1 ? 'says' : 'say'} otherwise.`] : [])]
+  return html`<span id="${finding.rule}">${finding.title}${endOf(finding.outcome === 'pass' ? null : finding.member)}</span> ${forceMark(finding.force)}<span class="origin"><code>${finding.rule}</code> ${sourceLine(finding, adoption)}</span>${notes.length > 0 && html`<span class="aside">${notes.join(' ')}</span>`}`
 }
 
 /** What does not apply is said in a short list, with the fact that tells so. */
-function ruledOutList(findings: readonly Finding[]): Markup {
-  return html`<div class="ruled-out"><h4>${mark('notApplicable')} ${outcomeWords.notApplicable}: ${counted(findings.length, 'rule')}</h4><ul>${findings.map((finding) => html`<li><span id="${finding.rule}">${finding.title}</span> (${factTitles(finding.decidedBy) || 'ruled out by what is known'}) <span class="origin"><code>${finding.rule}</code> ${sourceLine(finding)}</span></li>`)}</ul></div>`
+function ruledOutList(findings: readonly Finding[], { adoption }: Manner): Markup {
+  return html`<div class="ruled-out"><h4>${mark('notApplicable')} ${outcomeWords.notApplicable}: ${counted(findings.length, 'rule')}</h4><ul>${findings.map((finding) => html`<li><span id="${finding.rule}">${finding.title}</span> (${factTitles(finding.decidedBy) || 'ruled out by what is known'}) <span class="origin"><code>${finding.rule}</code> ${sourceLine(finding, adoption)}</span></li>`)}</ul></div>`
 }

@@ -27,7 +27,7 @@ export interface ReportedOpening {
 export function openingPage({ evaluation, drawings, withoutDrawings, origin, paper = null }: ReportedOpening): string {
   const { subject, findings, quantities, nextToMeasure, catalog, method, digest, notice } = evaluation
   const name = subject.reference ?? 'Opening'
-  const manner: Manner = { unitSystem: subject.unitSystem, cautions: cautionsOf(findings) }
+  const manner: Manner = { unitSystem: subject.unitSystem, adoption: evaluation.adoption, cautions: cautionsOf(findings) }
   return htmlDocument({ title: `${name}: report on an opening, ${evaluation.asOf}`, paper }, html`<header><p class="kind">Report on an opening in anchored brick veneer</p><h1>${said(name)}</h1>${placeOf(evaluation)}</header>
 <main>
 ${verdictSection(evaluation)}
@@ -55,7 +55,7 @@ function verdictSection({ summary, inPart }: Evaluation): Markup {
   const of = (all: number, mandatory: number) => (all === 0 ? '0' : `${all}, ${mandatory} of them mandatory`)
   return html`<section class="verdict ${verdict}" aria-labelledby="verdict"><h2 id="verdict">Verdict: ${verdictMark(verdict)}</h2><p>${verdictMeanings[verdict]}</p>
 ${list([['Not met', of(fail, mandatoryFailures)], ['Not determined', of(notDetermined, mandatoryNotDetermined)], ['Met', String(pass)], ['Does not apply', String(notApplicable)]], 'figures')}
-${fromMemory > 0 && html`<p>${counted(fromMemory, 'decided finding')} ${fromMemory === 1 ? 'rests' : 'rest'} on a limit that is <span class="evidence memory">from memory, not confirmed in a text</span>. Confirm it against the adopted text before relying on it.</p>`}
+${fromMemory > 0 && html`<p>${counted(fromMemory, 'decided finding')} ${fromMemory === 1 ? 'rests' : 'rest'} on a limit that is <span class="evidence memory">from memory</span>, not confirmed in a text. Confirm it against the adopted text before relying on it.</p>`}
 ${inPart && html`<p>Only some requirements of this code are in the catalog; what is not here was not checked, so no verdict is better than “${verdictWords.incomplete}”.</p>`}</section>`
 }
 

@@ -1,4 +1,5 @@
 import type { ComputedQuantity } from '../evaluation/document.ts'
+import { confirmed } from '../quantities/lintel-sources.ts'
 import { html, joined, type Markup, type Part } from './markup.ts'
 import { table, wideTable } from './table.ts'
 import { counted, evidenceMark, factTitles, inBoth, linked, type UnitSystem } from './words.ts'
@@ -14,7 +15,7 @@ ${table(counted(computed.length, 'figure'), computed, [
     ['Quantity', ({ title, needsLicensedProfessional, indicative }) => html`${title}${needsLicensedProfessional && html` <abbr title="to be confirmed by a licensed professional">P</abbr>`}${indicative && html` <abbr title="only orders or compares">~</abbr>`}`],
     ['Value', (quantity) => html`<strong>${amountText(quantity, unitSystem)}</strong>`],
     ['How', (quantity) => how(quantity, notes)],
-  ])}
+  ], 'amounts')}
 ${computed.some(({ tables }) => tables.length > 0) && html`<h3>To cut and set out by</h3>${computed.flatMap(tablesOf)}`}
 ${open.length > 0 && html`<h3>Not computed</h3><ul class="ruled-out">${open.map(({ title, missing, why }) => html`<li>${title}: ${why ?? (missing.length > 0 ? `needs ${factTitles(missing)}` : 'what it builds on is not known')}</li>`)}</ul>`}
 ${noteList('Assumptions of the figures', 'A', notes.assumptions)}${noteList('Sources of the figures', 'S', notes.sources)}</section>`
@@ -42,9 +43,10 @@ function noteList(title: string, letter: string, notes: ReadonlyMap<string, Part
   return html`<h3>${title}</h3><ol class="footnotes">${[...notes.values()].map((note, index) => html`<li id="${letter}${index + 1}"><span>${letter}${index + 1}</span> ${note}</li>`)}</ol>`
 }
 
-function how({ formula, notes, assumptions, sources }: ComputedQuantity, all: Footnotes): Markup {
+function how({ formula, notes, assumptions, sources, needsLicensedProfessional }: ComputedQuantity, all: Footnotes): Markup {
+  const told = notes.filter((note) => !needsLicensedProfessional || note !== confirmed)
   const numbers = [...references('A', assumptions, all.assumptions), ...references('S', sources.map(keyOf), all.sources)]
-  return html`${formula}${notes.length > 0 && html`<span class="aside">${notes.join(' ')}</span>`} ${joined(numbers, ' ')}`
+  return html`${formula}${told.length > 0 && html`<span class="aside">${told.join(' ')}</span>`} ${joined(numbers, ' ')}`
 }
 
 function references(letter: string, keys: readonly string[], all: ReadonlyMap<string, Part>): readonly Markup[] {

@@ -35,7 +35,7 @@ dd{margin:0}
 .verdict.pass{border-left:2px solid var(--ink);padding-left:1rem}
 .notice{margin:1.25rem 0;padding:.6rem .8rem;border:1px solid var(--ink)}
 .cautions ol{padding-left:1.8rem}.cautions li{margin:.35rem 0;break-inside:avoid}
-.about,.origin,.aside{color:var(--soft);font-size:.85rem}
+.about,.origin,.aside{color:var(--soft);font-size:.87em}
 th .origin,th .aside,td .aside,.aside{display:block;font-weight:400}
 .force{font-size:.78rem;font-weight:400;padding:0 .4em;border:1px solid var(--line);border-radius:.6em;white-space:nowrap}
 .force.mandatory{border:1.5px solid var(--ink);font-weight:600}
@@ -51,22 +51,23 @@ thead{display:table-header-group}
 th,td{text-align:left;vertical-align:top;padding:.35rem .6rem .35rem 0;border-bottom:1px solid var(--line)}
 thead th{border-bottom:1.5px solid var(--ink);font-size:.82rem;color:var(--soft)}
 tbody th{font-weight:500;width:44%}
+.amounts tbody th{width:27%}.amounts td:nth-child(2){width:24%}
 tr{break-inside:avoid}
 .wide{overflow-x:auto;margin:.6rem 0 1.2rem}
 .wide table{margin:0}
 .wide tbody th{width:auto}
 .wide th,.wide td{overflow-wrap:normal}
-.ruled-out{font-size:.9rem}
+.ruled-out,ul.ruled-out{font-size:.9em}
 .ruled-out ul,ul.ruled-out{columns:2;column-gap:2rem}
 .ruled-out li{break-inside:avoid;margin:.15rem 0}
-.ruled-out .origin{font-size:.78rem}
+.ruled-out .origin{font-size:.87em}
 .drawing{margin:1rem 0;break-inside:avoid}
 .sheet{border:1px solid var(--line);padding:.5rem;background:#fff}
 .sheet svg{display:block;width:100%;height:auto;max-height:240mm}
 figcaption{margin-top:.4rem;font-size:.92rem}
 .marks{columns:2;column-gap:2rem}
 .marks li{break-inside:avoid}
-.footnotes{list-style:none;padding:0;font-size:.82rem;columns:2;column-gap:2rem}
+.footnotes{list-style:none;padding:0;font-size:.8em;columns:2;column-gap:2rem}
 .footnotes li{break-inside:avoid;margin:.15rem 0}
 .footnotes span:first-child{font-weight:600}
 .reference{font-size:.78rem;white-space:nowrap}
@@ -81,14 +82,14 @@ h1{font-size:1.8rem}
 .ruled-out ul,ul.ruled-out,.marks,.footnotes{columns:1}
 }
 @media print{
-body{max-width:none;padding:0;font-size:9.5pt}
+body{max-width:none;padding:0;font-size:9pt}
 h1{font-size:20pt}h2{font-size:13pt;margin-top:16pt}h3{font-size:11pt;margin-top:11pt}h4{font-size:10pt}
 a{text-decoration:none}
 .wide{overflow:visible}
 pre{font-size:7.5pt;background:none}
-table{font-size:8.8pt}
+table{font-size:8.4pt}
 th,td{padding:2.5pt 6pt 2.5pt 0}
-.about,.origin,.aside{font-size:8pt}
+.footnotes{columns:3}
 }
 @page{margin:16mm 15mm 18mm;@bottom-left{content:"An aid, not an approval. The adopted code and the authority having jurisdiction prevail.";font:7.5pt system-ui,sans-serif;color:#333}@bottom-right{content:counter(page) " / " counter(pages);font:8pt system-ui,sans-serif}@top-left{font:8pt system-ui,sans-serif;color:#333}}
 `

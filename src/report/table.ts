@@ -4,8 +4,8 @@ import { html, type Markup, type Part } from './markup.ts'
 export type Column<T> = readonly [title: string, of: (one: T) => Part]
 
 /** A table with a caption. Its head is repeated on each page; on a narrow screen each row becomes a block whose cells say their column. */
-export function table<T>(caption: Part, rows: readonly T[], columns: readonly Column<T>[]): Markup {
-  return html`<table class="stacks"><caption>${caption}</caption><thead><tr>${columns.map(([title]) => html`<th scope="col">${title}</th>`)}</tr></thead><tbody>${rows.map((row) => html`<tr>${columns.map((column, index) => cell(column, row, index === 0))}</tr>`)}</tbody></table>`
+export function table<T>(caption: Part, rows: readonly T[], columns: readonly Column<T>[], kind = 'plain'): Markup {
+  return html`<table class="stacks ${kind}"><caption>${caption}</caption><thead><tr>${columns.map(([title]) => html`<th scope="col">${title}</th>`)}</tr></thead><tbody>${rows.map((row) => html`<tr>${columns.map((column, index) => cell(column, row, index === 0))}</tr>`)}</tbody></table>`
 }
 
 /** A table of many narrow columns: on a narrow screen it is moved sideways by itself, and the page stays where it is. */

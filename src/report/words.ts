@@ -30,16 +30,17 @@ export function factTitles(paths: readonly string[]): string {
   return paths.map(factTitle).join('; ')
 }
 
-const evidenceWords: Readonly<Record<Evidence, string>> = { primary: 'text read', secondary: 'read in a text that states it', memory: 'from memory, not confirmed in a text' }
+const evidenceWords: Readonly<Record<Evidence, string>> = { primary: 'text read', secondary: 'read in another text', memory: 'from memory' }
 
 /** How a figure is known. What is from memory is set apart. */
 export function evidenceMark(evidence: Evidence): Markup {
   return html`<span class="evidence ${evidence}">${evidenceWords[evidence]}</span>`
 }
 
-/** Where a requirement comes from: the publication with its place in it, then everyone who acted on it; and how the figure is known. */
-export function sourceLine({ chain, evidence }: Pick<Finding, 'chain' | 'evidence'>): Markup {
-  return html`<span class="source">${joined(chain.map(chainStep), ' › ')}; ${evidenceMark(evidence)}</span>`
+/** Where a requirement comes from: the publication with its place in it, then everyone who acted on it; and how the figure is known. The adoption that the head of the report names is not said again. */
+export function sourceLine({ chain, evidence }: Pick<Finding, 'chain' | 'evidence'>, adoption: string | null): Markup {
+  const steps = chain.filter(({ action, document }) => action !== 'adoption' || document !== adoption)
+  return html`<span class="source">${joined(steps.map(chainStep), ' › ')}; ${evidenceMark(evidence)}</span>`
 }
 
 function chainStep({ action, layer, publication, edition, locator, readIn, document, modification, instrument }: ChainStep): Part {
