@@ -5,9 +5,9 @@ import type { RepealedRule, RuleSet } from '../catalog/rule-set.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
 import { onceFor } from '../opening/once-for.ts'
 import type { Opening, Reading } from '../opening/opening.ts'
-import { computeQuantities } from '../quantities/compute.ts'
+import { computeQuantities, computeSome } from '../quantities/compute.ts'
 import type { QuantityDefinition } from '../quantities/define.ts'
-import { everydayQuantities } from '../quantities/index.ts'
+import { everydayQuantities, quantities } from '../quantities/index.ts'
 import type { QuantityResult } from '../quantities/result.ts'
 import { quantityText } from '../units/quantity-text.ts'
 import type { Assessment } from './document.ts'
@@ -33,10 +33,13 @@ export function evaluate(opening: Opening, ruleSet: RuleSet, catalog: Catalog, h
 export interface FullEvaluation {
   readonly assessment: Assessment
   readonly quantities: ReadonlyMap<string, QuantityResult>
+  /** One quantity more, computed when it is asked for: those that an evaluation does without. */
+  readonly onRequest: (id: string) => QuantityResult | undefined
 }
 
 export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): FullEvaluation {
-  const computed = computeQuantities(everydayQuantities, quantityInputs(opening, ruleSet, catalog))
+  const inputs = quantityInputs(opening, ruleSet, catalog)
+  const computed = computeQuantities(everydayQuantities, inputs)
   const subject = { opening, quantities: computed, catalog, adopted: ruleSet.adopted, holdPoint }
   const findings = judgesOf(ruleSet.rules, catalog).map((judge) => judge(subject))
   const assessment: Assessment = {
@@ -60,7 +63,7 @@ export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Cata
     repealed: repealedOf(ruleSet.repealed),
     notice,
   }
-  return { assessment, quantities: computed }
+  return { assessment, quantities: computed, onRequest: (id) => computed.get(id) ?? computeSome(quantities, [id], inputs, computed).get(id) }
 }
 
 /** What does not apply is left out, and so is what this opening was never described for. */

@@ -1,6 +1,6 @@
 import { facts } from '../opening/facts.ts'
 import type { Opening, Reading } from '../opening/opening.ts'
-import { choiceWords } from './choice-words.ts'
+import { choiceWords } from '../opening/choice-words.ts'
 import { askedAbout, questionName, type Asked } from './question-name.ts'
 import type { Known } from './question-schema.ts'
 

@@ -1,7 +1,7 @@
 import { closest } from 'fastest-levenshtein'
 import { facts } from '../opening/facts.ts'
 import { pointerOf, type Problem } from '../opening/problem.ts'
-import { choiceIn, choiceWords, flagIn, yesNo } from './choice-words.ts'
+import { choiceIn, choiceWords, flagIn, yesNo } from '../opening/choice-words.ts'
 import { everyQuestion, type Asked } from './question-name.ts'
 
 /** One answer of a filled form, with the place at which it stands; or what is wrong with it. */

@@ -2,7 +2,7 @@ import type { FactDefinition } from '../opening/fact.ts'
 import type { LengthUnit } from '../units/length-text.ts'
 import { quantityExamples, readQuantity } from '../units/quantity.ts'
 import { amountPattern, lengthPattern } from '../units/written-pattern.ts'
-import { choiceWords, yesNo } from './choice-words.ts'
+import { choiceWords, yesNo } from '../opening/choice-words.ts'
 
 export type JsonSchema = Readonly<Record<string, unknown>>
 

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { RuleSet } from '../catalog/rule-set.ts'
-import { choiceWords } from '../form/choice-words.ts'
+import { choiceWords } from '../opening/choice-words.ts'
 import { knownOf, wordsOf, type Read } from '../form/known.ts'
 import { makeForm, type Subject } from '../form/make-form.ts'
 import { describePart } from '../opening/describe.ts'

@@ -1,6 +1,7 @@
 import { barrierCourses, barrierLapLength } from './barrier-courses.ts'
 import { barrierLapPositions } from './barrier-lap-positions.ts'
 import { barrierRolls, barrierSheetArea } from './barrier-rolls.ts'
+import { brickSizes } from './brick-sizes.ts'
 import { coursesToHead, rowlocksInSill } from './coursing.ts'
 import { coursesToSill, headNearest, openingHeightNearest, sillNearest } from './coursing-heights.ts'
 import { widthNearest } from './coursing-widths.ts'
@@ -53,6 +54,7 @@ import { tieCount, tieFieldGrid, tieLargestArea } from './ties-field-grid.ts'
 import { tieSpacingForWind, tieWindLoad, tieWindLoadRatio } from './ties-wind.ts'
 import { sillCutPattern, sillFlashingGirth } from './sill-cut-pattern.ts'
 import { headSplices, sillSplices } from './splice-layout.ts'
+import { wallAroundOpening } from './wall-around-opening.ts'
 import { weepComparison } from './weep-comparison.ts'
 import { headWeepCount, headWeepCountByCode, headWeepSpacingLimit, sillWeepCount } from './weep-layout.ts'
 import { headWeepOpenArea, sillWeepOpenArea } from './weep-open-area.ts'
@@ -60,7 +62,7 @@ import { headWeepPositions, sillWeepPositions } from './weep-positions.ts'
 
 /** Every quantity, in the order in which they are shown. */
 export const quantities: readonly QuantityDefinition[] = [
-  coursesToHead, openingHeightNearest, widthNearest, coursesToSill, sillNearest, headNearest, headUnits,
+  coursesToHead, openingHeightNearest, widthNearest, coursesToSill, sillNearest, headNearest, headUnits, brickSizes, wallAroundOpening,
   lintelLength, lintelEffectiveSpan, lintelHorizontalLeg, lintelThickness, lintelBrickOverhang,
   lintelArching, lintelBrickLoad, lintelLoadWithoutArching, lintelSelfWeight, lintelImposedLoad, lintelPointLoad, lintelLoad,
   lintelReactionLeft, lintelReactionRight, lintelShear, lintelShearStress, lintelShearRatio,

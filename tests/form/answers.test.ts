@@ -1,7 +1,7 @@
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { choiceWords } from '../../src/form/choice-words.ts'
+import { choiceWords } from '../../src/opening/choice-words.ts'
 import { everyQuestion, questionName, type Asked } from '../../src/form/question-name.ts'
 import { mostAnswers, readAnswers } from '../../src/form/read-answers.ts'
 import { valueSchema } from '../../src/form/value-schema.ts'

@@ -1,0 +1,46 @@
+import type { MarkGroup } from './marks.ts'
+import { box, outline, part, round, strokes, words, type Group, type Point, type Shape } from './shape.ts'
+import { spread } from './spread.ts'
+
+/** Columns beside a drawing in which the numbers stand. */
+export interface BalloonColumns {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+}
+
+export const balloonRoom = 10
+const height = 5
+const gap = 1
+
+/** Numbers beside the drawing, on the nearer side as far as there is room, each led to what it speaks of. */
+export function balloons(groups: readonly MarkGroup[], columns: BalloonColumns): Group {
+  const middle = (columns.left + columns.right) / 2
+  const room = Math.floor((columns.bottom - columns.top + gap) / (height + gap))
+  const byNearness = groups.toSorted((a, b) => a.at[0] - b.at[0])
+  const wantedLeft = byNearness.filter(({ at }) => at[0] < middle).length
+  const leftCount = Math.max(groups.length - room, Math.min(wantedLeft, room))
+  return part('marks', [...column(byNearness.slice(0, leftCount), columns.left, columns, 1), ...column(byNearness.slice(leftCount), columns.right, columns, -1)])
+}
+
+function column(groups: readonly MarkGroup[], x: number, { top, bottom }: BalloonColumns, toward: 1 | -1): readonly Shape[] {
+  const middles = spread(groups.map(({ at }) => ({ middle: at[1], size: height })), top, bottom, gap)
+  return groups.map((group, index) => balloon(group, [x, middles[index] ?? 0], toward))
+}
+
+function balloon(group: MarkGroup, center: Point, toward: 1 | -1): Group {
+  const edge: Point = [center[0] + toward * half(group), center[1]]
+  return part('mark', [strokes('leader', [edge, group.at]), round('ink', group.at, 0.4), ...sign(group, center)], { number: String(group.number), sign: group.sign })
+}
+
+function half({ number }: MarkGroup): number {
+  return number > 9 ? 3.4 : 2.5
+}
+
+/** A black box where the law is not met, a box with a heavy edge where advice is not, a dashed lozenge where nothing could be decided. */
+export function sign(group: MarkGroup, [x, y]: Point): readonly Shape[] {
+  const [w, h] = [half(group), height / 2]
+  const shape = group.sign === 'undetermined' ? outline('undetermined', [x - w, y], [x, y - h], [x + w, y], [x, y + h]) : box(group.sign, [x - w, y - h], [x + w, y + h])
+  return [shape, words(String(group.number), [x, y + 1], { anchor: 'middle', weight: 'bold', ink: group.sign === 'fail' ? 'white' : 'black', size: group.sign === 'undetermined' ? 2.5 : 2.8 })]
+}

@@ -1,0 +1,74 @@
+import type { FullEvaluation } from '../evaluation/evaluate.ts'
+import type { Opening } from '../opening/opening.ts'
+import { balloonRoom, balloons } from './balloon.ts'
+import { dimensionRoom } from './dimension-line.ts'
+import { together, type Drawn, type Frame } from './drawn.ts'
+import { elevationDimensions, rowsOfDimensions, type Room } from './elevation/elevation-dimensions.ts'
+import { wallFace } from './elevation/bond.ts'
+import { filling } from './elevation/filling.ts'
+import { flashingLevel, headFlashing } from './elevation/head-flashing.ts'
+import { headCourse } from './elevation/head-course.ts'
+import { lintel } from './elevation/lintel.ts'
+import { phaseOf, sill, sillHeight } from './elevation/sill.ts'
+import { ties } from './elevation/ties.ts'
+import { wallExtent, type WallExtent } from './elevation/wall-extent.ts'
+import { weeps } from './elevation/weeps.ts'
+import { knownOf, type Known } from './known.ts'
+import { markedIn } from './marks.ts'
+import { scaleFor } from './scale.ts'
+import { part, strokes, type Shape } from './shape.ts'
+import { insideWidth, type SheetContent } from './sheet.ts'
+
+const dimensionColumn = 9
+const tallest = 150
+const lowest = 60
+
+/** The front of the wall around the opening, seen from outside. */
+export function elevation(opening: Opening, evaluation: FullEvaluation): Omit<SheetContent, 'title' | 'subtitle'> | undefined {
+  const known = knownOf(opening, evaluation)
+  const wall = wallExtent(known)
+  if (!wall) return undefined
+  const { over, under } = rowsOfDimensions(known)
+  const room: Room = { left: dimensionColumn + balloonRoom, right: insideWidth - balloonRoom, top: over * dimensionRoom + 2, bottom: 0 }
+  const scale = scaleFor(opening.unitSystem, [[wall.right - wall.left, room.right - room.left], [wall.top - wall.bottom, tallest]])
+  const height = Math.max(lowest, (wall.top - wall.bottom) / scale.ratio)
+  const frame = frameOf(known, opening, wall, { scale: 1 / scale.ratio, middle: (room.left + room.right) / 2, top: room.top + (height - (wall.top - wall.bottom) / scale.ratio) / 2 })
+  const drawn = together(partsOf(frame, wall))
+  const marked = markedIn(new Map(drawn.anchors), evaluation)
+  const view = { ...room, bottom: room.top + height }
+  const shapes: Shape[] = [
+    ...drawn.shapes, ...elevationDimensions(frame, wall, view, dimensionColumn - 3),
+    balloons(marked.groups, { left: dimensionColumn + balloonRoom / 2 - 2, right: insideWidth - balloonRoom / 2 + 2, top: view.top, bottom: view.bottom }),
+  ]
+  return {
+    view: { height: view.bottom + under * dimensionRoom + 3, shapes }, scale: `Scale ${scale.text} when printed at full size. Flashing, weeps and ties are drawn heavier than they are.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
+    marked, unknown: known.lacking(), notes: drawn.notes,
+    key: [['sheetMetal', 'flashing, bearing'], ['hidden', 'behind the brick'], ['unknown', 'not known']],
+  }
+}
+
+function frameOf(known: Known, { unitSystem }: Opening, wall: WallExtent, { scale, middle, top }: { readonly scale: number; readonly middle: number; readonly top: number }): Frame {
+  const center = (wall.left + wall.right) / 2
+  return { known, system: unitSystem, scale, at: (x, y) => [middle + (x - center) * scale, top + (wall.top - y) * scale] }
+}
+
+/** From behind to the front, so that what stands before something else is drawn over it. */
+function partsOf(frame: Frame, wall: WallExtent): readonly Drawn[] {
+  const { known } = frame
+  const phase = -phaseOf(known.rows('weeps.head-positions')?.[0])
+  const joint = wall.brick?.joint ?? 10
+  const sillLevel = -(sillHeight(frame, wall) ?? wall.brick?.course ?? 0)
+  return [
+    wallFace(frame, wall, phase), ties(frame, wall), ground(frame, wall), sill(frame, wall), headCourse(frame, wall), filling(frame, wall), lintel(frame, wall), headFlashing(frame, wall),
+    weeps(frame, { place: 'head', level: flashingLevel(frame, wall), jointWidth: joint, jointHeight: wall.brick?.height }),
+    weeps(frame, { place: 'sill', level: sillLevel, jointWidth: joint, jointHeight: sillHeight(frame, wall) }),
+  ]
+}
+
+function ground({ at }: Frame, { left, right, grade }: WallExtent): Drawn {
+  if (grade === undefined) return { shapes: [] }
+  const [from, to] = [at(left, grade), at(right, grade)]
+  const slants = Array.from({ length: Math.floor((to[0] - from[0]) / 3) }, (_, index) => { const x = from[0] + 2 + index * 3; return [[x, from[1]], [x - 1.4, from[1] + 1.6]] as const })
+  return { shapes: [part('grade', [strokes('cut', [from, to]), strokes('hatch', ...slants)])], anchors: [['base', at(left + (right - left) / 5, grade)]] }
+}
+

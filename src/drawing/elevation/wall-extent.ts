@@ -1,0 +1,65 @@
+import { brickOf, ends, type BrickSizes, type End, type Known } from '../known.ts'
+
+/** The wall around an opening, in millimeters from its lower left corner: x to the right, y up. */
+export interface WallExtent {
+  readonly width: number
+  readonly height: number
+  readonly brick: BrickSizes | undefined
+  readonly headShape: string
+  /** Where an arch starts; the height of the opening under a flat head. */
+  readonly springing: number
+  /** What is drawn of the wall. */
+  readonly left: number
+  readonly right: number
+  readonly bottom: number
+  readonly top: number
+  /** Where the brick really ends, and not only the drawing. */
+  readonly ended: { readonly left: boolean; readonly right: boolean; readonly top: boolean }
+  /** Finished grade, where it is drawn. */
+  readonly grade: number | undefined
+}
+
+const plainMargin = 200 // of a wall whose brick is not known
+const nearGrade = 1600 // a sill that is higher is drawn cut off below
+
+export function wallExtent(known: Known): WallExtent | undefined {
+  const [width, height] = [known.length('opening.width'), known.length('opening.height')]
+  if (width === undefined || height === undefined) return undefined
+  const brick = brickOf(known)
+  const headShape = known.choice('opening.headShape') ?? 'flat'
+  const [left, right] = ends.map((end) => sideOf(known, end, brick))
+  const above = aboveHead(known, brick)
+  const grade = known.length('opening.sillAboveGrade')
+  const isNear = grade !== undefined && grade >= 0 && grade <= nearGrade
+  return {
+    width, height, brick, headShape,
+    springing: height - (riseOf(known, headShape, width) ?? 0),
+    left: -(left?.reach ?? plainMargin), right: width + (right?.reach ?? plainMargin),
+    bottom: isNear ? -grade - Math.max(60, grade / 12) : -5 * (brick?.course ?? plainMargin / 3),
+    top: height + above.reach,
+    ended: { left: left?.ended ?? false, right: right?.ended ?? false, top: above.ended },
+    grade: isNear ? -grade : undefined,
+  }
+}
+
+/** Rise of an arch in the opening; undefined where it is not known, nothing under a flat head. */
+export function riseOf(known: Known, shape: string, width: number): number | undefined {
+  if (shape === 'semicircularArch') return width / 2
+  if (shape === 'segmentalArch' || shape === 'otherArch') return known.length('opening.headRise')
+  return 0
+}
+
+function sideOf(known: Known, end: End, brick: BrickSizes | undefined): { readonly reach: number; readonly ended: boolean } {
+  const margin = brick ? 1.5 * (brick.length + brick.joint) : plainMargin
+  const parts = ['head.support.bearing', 'head.flashing.extensionPastJamb', 'sill.flashing.extensionPastJamb'].map((path) => known.length(path, end) ?? 0)
+  const wanted = Math.max(0, ...parts) + margin
+  const pier = known.length('opening.pierWidth', end)
+  return pier !== undefined && pier < wanted ? { reach: Math.max(pier, wanted / 4), ended: pier >= wanted / 4 } : { reach: wanted, ended: false }
+}
+
+function aboveHead(known: Known, brick: BrickSizes | undefined): { readonly reach: number; readonly ended: boolean } {
+  const course = brick?.course ?? plainMargin / 3
+  const wanted = Math.max((known.length('head.flashing.upstand') ?? 0) + course, (brick?.length ?? 0) + 3 * course, 5 * course)
+  const given = known.length('wall.heightAboveHead')
+  return given !== undefined && given < wanted ? { reach: Math.max(given, course), ended: true } : { reach: wanted, ended: false }
+}

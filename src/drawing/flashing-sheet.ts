@@ -1,0 +1,84 @@
+import type { FullEvaluation } from '../evaluation/evaluate.ts'
+import type { Opening } from '../opening/opening.ts'
+import { balloonRoom, balloons } from './balloon.ts'
+import { knownOf, type Known } from './known.ts'
+import { markedIn, type Marked } from './marks.ts'
+import { blankOf, type Blank } from './pattern/blank.ts'
+import { blankView, type BlankView } from './pattern/blank-view.ts'
+import { scaleFor } from './scale.ts'
+import { moved, part, textSize, words, type Point, type Shape } from './shape.ts'
+import { insideWidth, type SheetContent } from './sheet.ts'
+import { wrapped } from './text-width.ts'
+
+const left = 20
+const drawnWidth = insideWidth - left - balloonRoom - 14
+const tallest = 80
+const lineHeight = 3.9
+
+const places = [
+  { quantity: 'flashing.head-cut-pattern', title: 'Head flashing', parts: { dam: 'endDam', end: 'headFlashingEnd', whole: 'headFlashing', back: 'upstand', front: 'drip' } },
+  { quantity: 'sill.flashing-cut-pattern', title: 'Sill flashing', parts: { dam: 'sillEndDam', end: 'sillFlashing', whole: 'sillFlashing', back: 'sillFlashing', front: 'sillFlashing' } },
+] as const
+
+/** The flat sheets from which the flashings of head and sill are folded, with their folds and measures. */
+export function flashingPattern(opening: Opening, evaluation: FullEvaluation): Omit<SheetContent, 'title' | 'subtitle'> {
+  const known = knownOf(opening, evaluation)
+  const blanks = places.map(({ quantity }) => blankOf(known, quantity))
+  const there = blanks.filter((blank) => blank !== undefined)
+  const ends = there.flatMap(({ damFolds: [from, to], length }) => [Math.max(from, length - to) * 2.2])
+  const scale = scaleFor(opening.unitSystem, [[Math.max(1, ...ends), (drawnWidth - 6) / 2], [Math.max(1, ...there.map(({ width }) => width)), tallest]])
+  const shapes: Shape[] = []
+  const anchors: (readonly [string, Point])[] = []
+  const spans: (readonly [number, number])[] = []
+  let y = 0
+  places.forEach((place, index) => {
+    const blank = blanks[index]
+    const from = y
+    shapes.push(words(place.title, [0, y + 4], { weight: 'bold', size: 3.2 }))
+    y += 6
+    if (blank) {
+      const view = blankView(blank, { left, width: drawnWidth, top: y, scale: 1 / scale.ratio, system: opening.unitSystem })
+      shapes.push(part(place.parts.whole, [view.group]))
+      anchors.push(...anchorsOf(blank, view, place.parts))
+      y += view.height + 2
+      y += pushLines(shapes, foldsText(view), y) + 2
+    } else y += pushLines(shapes, whyNot(known, place.quantity), y) + 4
+    spans.push([from, y])
+  })
+  return { ...around(known, evaluation, anchors, shapes, y), scale: `${there.length === 0 ? 'Not to scale.' : `Scale ${scale.text} when printed at full size; a long blank is cut in its middle.`}${opening.unitSystem === 'si' ? ' Millimeters.' : ''}` }
+}
+
+function around(known: Known, evaluation: FullEvaluation, anchors: readonly (readonly [string, Point])[], shapes: readonly Shape[], height: number): Omit<SheetContent, 'title' | 'subtitle' | 'scale'> {
+  const marked: Marked = markedIn(new Map(anchors), evaluation)
+  const numbers = balloons(marked.groups, { left: insideWidth - balloonRoom / 2, right: insideWidth - balloonRoom / 2, top: 0, bottom: Math.max(height, 60) })
+  const notes = places.flatMap(({ quantity }) => { const result = known.result(quantity); return result?.status === 'computed' ? [...result.assumptions, ...result.notes] : [] })
+  return {
+    view: { height: Math.max(height, marked.groups.length > 0 ? 62 : 0), shapes: [...shapes, numbers].map((shape) => moved(shape, 0, 0)) }, marked, unknown: known.lacking(),
+    notes: [...new Set(notes)], key: [['fold', 'fold up, toward the wet side'], ['hidden', 'fold down'], ['cut', 'cut']],
+  }
+}
+
+function anchorsOf({ damFolds: [leftFold, rightFold], length, width, folds }: Blank, { at }: BlankView, parts: (typeof places)[number]['parts']): readonly (readonly [string, Point])[] {
+  const back = folds.find(({ name }) => name === 'Upstand')?.from[1] ?? width
+  const middle = back * 0.6
+  return [
+    [parts.whole, at(length * 0.9, middle)], [parts.back, at(rightFold - (length - rightFold) / 2, (back + width) / 2)], [parts.front, at(rightFold - (length - rightFold), 1)],
+    [`${parts.end}:left`, at(leftFold, middle)], [`${parts.end}:right`, at(rightFold, middle)], [`${parts.dam}:left`, at(leftFold / 2, middle)], [`${parts.dam}:right`, at((length + rightFold) / 2, middle)],
+  ]
+}
+
+function foldsText({ letters }: BlankView): string {
+  return `Folds: ${letters.map(({ letter, fold: { name, direction, angle } }) => `${letter} ${name}, ${direction} ${Number(angle.toFixed(1))}°`).join('; ')}.`
+}
+
+function whyNot(known: Known, quantity: string): string {
+  const result = known.result(quantity)
+  if (result?.status === 'notApplicable') return `No blank: ${result.why ?? 'there is no such flashing here.'}`
+  return `No blank: ${result?.why ?? 'facts are missing; they are listed below.'}`
+}
+
+function pushLines(shapes: Shape[], text: string, y: number): number {
+  const lines = wrapped(text, insideWidth - balloonRoom - 6, textSize)
+  lines.forEach((line, index) => shapes.push(words(line, [0, y + 3.4 + index * lineHeight])))
+  return lines.length * lineHeight
+}

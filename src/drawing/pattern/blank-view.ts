@@ -1,0 +1,93 @@
+import { dimensionLine, dimensionRoom, type Measure } from '../dimension-line.ts'
+import { dimensionText } from '../length-words.ts'
+import { box, outline, part, strokes, words, type Group, type Point, type Shape } from '../shape.ts'
+import { breakLine } from '../elevation/bond.ts'
+import type { UnitSystem } from '../../units/dimension.ts'
+import { levelsOf, type Blank, type BlankFold } from './blank.ts'
+
+export interface BlankRoom {
+  readonly left: number
+  readonly width: number
+  readonly top: number
+  readonly scale: number
+  readonly system: UnitSystem
+}
+
+export interface BlankView {
+  readonly group: Group
+  readonly height: number
+  /** Paper from millimeters of the blank. */
+  readonly at: (x: number, y: number) => Point
+  readonly letters: readonly { readonly letter: string; readonly fold: BlankFold }[]
+}
+
+const cutGap = 5
+
+/** A blank with its folds and dimensions; a long one is cut in its middle, so that its ends can be read. */
+export function blankView(blank: Blank, room: BlankRoom): BlankView {
+  const { scale, left, width, system } = room
+  const top = room.top + dimensionRoom + 2
+  const isWhole = blank.length * scale <= width
+  const drawnLength = isWhole ? blank.length * scale : width
+  const half = (width - cutGap) / 2
+  const along = (x: number) => (isWhole || x <= blank.length / 2 ? left + x * scale : left + width - (blank.length - x) * scale)
+  const at = (x: number, y: number): Point => [along(x), top + (blank.width - y) * scale]
+  const bottom = top + blank.width * scale
+  const letters = lettered(blank, at)
+  const shapes: Shape[] = [
+    part('outline', [outline('outline', ...blank.outline.map(([x, y]) => at(x, y)))], { length: String(blank.length), width: String(blank.width) }),
+    ...(isWhole ? [] : cut(left + half, left + half + cutGap, top, bottom)),
+    ...blank.folds.map((fold) => foldLine(fold, at, isWhole ? undefined : [left + half, left + half + cutGap])),
+    ...letters.flatMap(({ letter, place: [x, y] }) => [box('mask', [x - 1.5, y - 1.5], [x + 1.5, y + 1.5]), words(letter, [x, y + 0.9], { anchor: 'middle', weight: 'bold', size: 2.6 })]),
+    ...dimensions(blank, { at, system, left, right: left + drawnLength, top, bottom }),
+  ]
+  return { group: part('blank', shapes), height: bottom + dimensionRoom + 2 - room.top, at, letters }
+}
+
+function cut(from: number, to: number, top: number, bottom: number): readonly Shape[] {
+  return [box('mask', [from, top - 1], [to, bottom + 1]), strokes('dimension', breakLine([from, top - 1], [from, bottom + 1]), breakLine([to, top - 1], [to, bottom + 1]))]
+}
+
+/** A fold toward the wet side and one away from it have their own lines. */
+function foldLine({ name, from, to, direction, angle }: BlankFold, at: BlankView['at'], gap: readonly [number, number] | undefined): Group {
+  const [a, b] = [at(...from), at(...to)]
+  const pieces = gap && a[0] < gap[0] && b[0] > gap[1] ? [[a, [gap[0], a[1]] as const], [[gap[1], b[1]] as const, b]] : [[a, b]]
+  return part('fold', [strokes(direction === 'up' ? 'fold' : 'hidden', ...pieces)], { name, direction, angle: String(angle) })
+}
+
+/** A letter on each fold, where there is room on it that no other letter has taken. */
+function lettered({ folds, damFolds }: Blank, at: BlankView['at']): readonly { readonly letter: string; readonly fold: BlankFold; readonly place: Point }[] {
+  const taken: Point[] = []
+  return folds.flatMap((fold, index) => {
+    const isLong = Math.abs(fold.to[0] - fold.from[0]) > (damFolds[1] - damFolds[0]) / 2
+    const [a, b] = [at(...fold.from), at(...fold.to)]
+    const places = isLong ? [6, 11, 16, 21, 26].map((along): Point => [a[0] + along, a[1]]) : [0.5, 0.35, 0.65, 0.2, 0.8].map((share): Point => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share])
+    const fits = ([x, y]: Point) => Math.hypot(b[0] - a[0], b[1] - a[1]) >= 4 && taken.every(([tx, ty]) => Math.abs(tx - x) > 3.4 || Math.abs(ty - y) > 3.4)
+    const place = places.find(fits)
+    if (!place) return []
+    taken.push(place)
+    return [{ letter: String.fromCharCode(97 + index), fold, place }]
+  })
+}
+
+interface Edges extends Pick<BlankView, 'at'> {
+  readonly system: UnitSystem
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+}
+
+function dimensions(blank: Blank, { at, system, left, right, top, bottom }: Edges): readonly Group[] {
+  const [leftFold, rightFold] = blank.damFolds
+  const named: readonly (readonly [number, number, string, string])[] = [[0, leftFold, 'leftDam', 'dam '], [leftFold, rightFold, 'pan', 'dam to dam '], [rightFold, blank.length, 'rightDam', 'dam ']]
+  const measure = (from: number, to: number, name: string, before: string): Measure => ({ from: at(from, 0)[0], to: at(to, 0)[0], name, text: `${before}${dimensionText(to - from, system)}`, known: true })
+  const levels = levelsOf(blank)
+  const upright = levels.slice(1).map((level, index): Measure => ({ from: at(0, levels[index] ?? 0)[1], to: at(0, level)[1], name: 'across', text: dimensionText(level - (levels[index] ?? 0), system), known: true }))
+  return [
+    dimensionLine({ along: 'x', at: top - 3, from: top - 0.8, least: left - 10, greatest: right + 20, side: 'before', measures: [measure(0, blank.length, 'length', 'length ')] }),
+    dimensionLine({ along: 'x', at: bottom + 3, from: bottom + 0.8, least: left - 10, greatest: right + 20, side: 'after', measures: named.filter(([from, to]) => to > from).map(([from, to, name, before]) => measure(from, to, name, before)) }),
+    dimensionLine({ along: 'y', at: left - 4, from: left - 0.8, least: top - 8, greatest: bottom + 8, side: 'before', measures: upright }),
+    dimensionLine({ along: 'y', at: left - 4 - dimensionRoom, from: left - 4, least: top - 8, greatest: bottom + 8, side: 'before', measures: [{ from: bottom, to: top, name: 'width', text: dimensionText(blank.width, system), known: true }] }),
+  ]
+}
