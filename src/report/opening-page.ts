@@ -1,8 +1,9 @@
+import type { Drawing } from '../drawing/index.ts'
 import type { Evaluation } from '../evaluation/document.ts'
 import { holdPointTitle } from '../opening/hold-points.ts'
 import { cautionList, cautionsOf } from './cautions.ts'
 import { htmlDocument, type Paper } from './document.ts'
-import { drawingSection, type ReportedDrawing } from './drawings.ts'
+import { drawingSection } from './drawings.ts'
 import type { Manner } from './finding-card.ts'
 import { findingsByHoldPoint } from './findings.ts'
 import { html, said, type Markup, type Part } from './markup.ts'
@@ -16,7 +17,7 @@ import { counted, endOf, forceMark, linked } from './words.ts'
 /** What the report on one opening is made of. */
 export interface ReportedOpening {
   readonly evaluation: Evaluation
-  readonly drawings: readonly ReportedDrawing[]
+  readonly drawings: readonly Drawing[]
   /** Why there are no drawings, where there are none. */
   readonly withoutDrawings: string | null
   readonly origin: Origin

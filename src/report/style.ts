@@ -61,12 +61,13 @@ tr{break-inside:avoid}
 .ruled-out ul,ul.ruled-out{columns:2;column-gap:2rem}
 .ruled-out li{break-inside:avoid;margin:.15rem 0}
 .ruled-out .origin{font-size:.87em}
+.counts tbody th{width:32%}.walk tbody th{width:22%}
+.facts,.tally{list-style:none;padding:0}.facts{columns:2;column-gap:1.5rem}
+.opening{margin:.8rem 0;padding-top:.4rem;border-top:1px solid var(--line)}
 .drawing{margin:1rem 0;break-inside:avoid}
 .sheet{border:1px solid var(--line);padding:.5rem;background:#fff}
-.sheet svg{display:block;width:100%;height:auto;max-height:240mm}
+.sheet svg{display:block;max-width:100%;height:auto;margin:auto}
 figcaption{margin-top:.4rem;font-size:.92rem}
-.marks{columns:2;column-gap:2rem}
-.marks li{break-inside:avoid}
 .footnotes{list-style:none;padding:0;font-size:.8em;columns:2;column-gap:2rem}
 .footnotes li{break-inside:avoid;margin:.15rem 0}
 .footnotes span:first-child{font-weight:600}
@@ -79,17 +80,18 @@ h1{font-size:1.8rem}
 .stacks tbody tr{border-bottom:1px solid var(--ink);padding:.4rem 0}
 .stacks tbody th,.stacks td{border:0;padding:.1rem 0}
 .stacks td[data-column]::before{content:attr(data-column) ": ";color:var(--soft)}
-.ruled-out ul,ul.ruled-out,.marks,.footnotes{columns:1}
+.ruled-out ul,ul.ruled-out,.facts,.footnotes{columns:1}
 }
 @media print{
 body{max-width:none;padding:0;font-size:9pt}
 h1{font-size:20pt}h2{font-size:13pt;margin-top:16pt}h3{font-size:11pt;margin-top:11pt}h4{font-size:10pt}
 a{text-decoration:none}
 .wide{overflow:visible}
+.sheet{border:0;padding:0}
 pre{font-size:7.5pt;background:none}
 table{font-size:8.4pt}
 th,td{padding:2.5pt 6pt 2.5pt 0}
 .footnotes{columns:3}
 }
-@page{margin:16mm 15mm 18mm;@bottom-left{content:"An aid, not an approval. The adopted code and the authority having jurisdiction prevail.";font:7.5pt system-ui,sans-serif;color:#333}@bottom-right{content:counter(page) " / " counter(pages);font:8pt system-ui,sans-serif}@top-left{font:8pt system-ui,sans-serif;color:#333}}
+@page{margin:16mm 10mm 16mm;@bottom-left{content:"An aid, not an approval. The adopted code and the authority having jurisdiction prevail.";font:7.5pt system-ui,sans-serif;color:#333}@bottom-right{content:counter(page) " / " counter(pages);font:8pt system-ui,sans-serif}@top-left{font:8pt system-ui,sans-serif;color:#333}}
 `
