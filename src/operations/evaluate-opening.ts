@@ -1,19 +1,10 @@
 import { z } from 'zod'
 import { evaluation } from '../evaluation/document.ts'
-import { digestOfAssessment, evaluate } from '../evaluation/evaluate.ts'
-import { describeOpening } from '../opening/describe.ts'
-import { holdPointId } from '../opening/hold-points.ts'
 import { openingSchema } from '../opening/schema.ts'
-import { failure, parseInput, type Operation } from './operation.ts'
-import { place, resolvePlace } from './place.ts'
+import { around, evaluatedOpening } from './evaluated-opening.ts'
+import type { Operation } from './operation.ts'
 
-const around = {
-  ...place,
-  holdPoint: holdPointId.nullish().meta({ description: 'Where the work stands. What an earlier operation hid then counts as covered.' }),
-}
 const input = z.strictObject({ opening: openingSchema, ...around })
-/** The opening is read by its own parser, which also settles lengths, so that all problems are told at once. */
-const unread = z.strictObject({ opening: z.unknown().optional(), ...around })
 
 export const evaluateOpening: Operation<typeof input, typeof evaluation> = {
   name: 'evaluateOpening',
@@ -22,13 +13,7 @@ export const evaluateOpening: Operation<typeof input, typeof evaluation> = {
   input,
   output: evaluation,
   run: (deps, raw) => {
-    const request = parseInput(unread, raw)
-    const opening = describeOpening(typeof raw === 'object' && raw !== null && 'opening' in raw ? raw.opening : undefined)
-    const problems = [...(request.ok ? [] : request.problems), ...(opening.ok ? [] : opening.problems.map((problem) => ({ ...problem, pointer: `/opening${problem.pointer}` })))]
-    if (!request.ok || !opening.ok) return failure('invalidInput', problems)
-    const ruleSet = resolvePlace(deps, request.value)
-    if (!ruleSet.ok) return ruleSet
-    const assessment = evaluate(opening.value, ruleSet.value, deps.catalog, request.value.holdPoint ?? null)
-    return { ok: true, value: { id: deps.newId(), evaluatedAt: deps.now().toISOString(), ...assessment, digest: digestOfAssessment(assessment) } }
+    const answered = evaluatedOpening(deps, raw)
+    return answered.ok ? { ok: true, value: answered.value.evaluation } : answered
   },
 }

@@ -4,17 +4,17 @@ import type { KeptEvaluation } from '../store/records.ts'
 import { answerDifferences } from './answer-difference.ts'
 import type { Caller } from './caller.ts'
 import { mayRecord, recordable } from './permission.ts'
-import { evaluateOpening } from './evaluate-opening.ts'
+import { evaluatedOpening, type EvaluatedOpening } from './evaluated-opening.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 
 const text = z.string()
-const input = z.strictObject({ evaluation: text.max(100).meta({ description: 'The id of a kept evaluation.' }) })
+export const keptAsked = z.strictObject({ evaluation: text.max(100).meta({ description: 'The id of a kept evaluation.' }) })
 
 export const readEvaluation = defineRecordOperation({
   name: 'readEvaluation',
   summary: 'Read a kept evaluation',
   description: 'Answers a kept evaluation word for word as it was given.',
-  input,
+  input: keptAsked,
   output: evaluation,
   answer: async (deps, { evaluation: id }) => {
     const found = await keptFor(deps, id)
@@ -41,18 +41,18 @@ export const reproduceEvaluation = defineRecordOperation({
   cost: { units: 6 },
   summary: 'Reproduce a kept evaluation',
   description: 'Computes a kept evaluation again from the catalog of that time: identical, or the exact difference.',
-  input,
+  input: keptAsked,
   output: reproduction,
   answer: async (deps, { evaluation: id }) => {
     const found = await keptFor(deps, id)
     if (!found.ok) return found
     const again = await computeAgain(deps, found.value)
-    return again.ok ? { ok: true, value: comparison(found.value, again.value) } : again
+    return again.ok ? { ok: true, value: comparison(found.value, again.value.evaluation) } : again
   },
 })
 
 /** A kept evaluation for a caller who may read it; one of another project is as good as none. */
-async function keptFor({ records, caller }: RecordDependencies, id: string): Promise<Answer<KeptEvaluation>> {
+export async function keptFor({ records, caller }: RecordDependencies, id: string): Promise<Answer<KeptEvaluation>> {
   const kept = await records.readEvaluation(id)
   return kept && mayRead(caller, kept) ? { ok: true, value: kept } : notFound('evaluation', id)
 }
@@ -63,10 +63,10 @@ export function mayRead(caller: Caller, { project }: KeptEvaluation): boolean {
 }
 
 /** By the catalog of that time, told by its digest; by today's where that one is gone, which the answer then shows. */
-async function computeAgain(deps: RecordDependencies, kept: KeptEvaluation): Promise<Answer<Evaluation>> {
+export async function computeAgain(deps: RecordDependencies, kept: KeptEvaluation): Promise<Answer<EvaluatedOpening>> {
   const past = await deps.active.catalogsOf(kept.release, kept.sequence)
   const catalog = past.find(({ digest }) => digest === kept.catalogDigest) ?? deps.catalog
-  const answered = evaluateOpening.run({ ...deps, catalog }, kept.request)
+  const answered = evaluatedOpening({ ...deps, catalog }, kept.request)
   return answered.ok ? answered : failure('catalogGone', answered.problems)
 }
 

@@ -15,7 +15,7 @@ const keep = {
   project: projectId.nullish().meta({ description: 'The project in whose record it is kept, for all who may record in it. Left out, it is for those alone who may record in all projects.' }),
 }
 
-const withRelease = evaluateOpening.input.extend(release)
+export const withRelease = evaluateOpening.input.extend(release)
 const withKeep = withRelease.extend(keep).meta({ id: 'EvaluationRequest' })
 
 /** An evaluation by the active catalog or by a past release. */
@@ -71,15 +71,22 @@ interface Served {
 
 async function serve(deps: RecordDependencies, raw: unknown): Promise<Answer<Served>> {
   const { sequence, catalog: active } = deps.active.state
-  const asked = parseInput(z.object(release), membersOf(raw))
+  const asked = await catalogAsked(deps, raw)
   if (!asked.ok) return asked
-  const past = asked.value.release ? await deps.active.release(asked.value.release) : active
-  if (!past) return failure('catalogGone', [{ code: 'catalogGone', pointer: '/release', detail: `Release ${asked.value.release ?? ''} is not here, or not to be trusted. The list of releases has those that are.` }])
-  const request = without(raw, 'release')
-  const answered = evaluateOpening.run({ ...deps, catalog: past }, request)
+  const { catalog, request } = asked.value
+  const answered = evaluateOpening.run({ ...deps, catalog }, request)
   if (!answered.ok) return answered
   deps.tally?.evaluated(answered.value.summary.verdict)
-  return { ok: true, value: { answer: answered.value, record: recordOf(answered.value, request, past, past === active ? sequence : 0) } }
+  return { ok: true, value: { answer: answered.value, record: recordOf(answered.value, request, catalog, catalog === active ? sequence : 0) } }
+}
+
+/** The catalog that a request names, and the rest of the request. */
+export async function catalogAsked({ active }: RecordDependencies, raw: unknown): Promise<Answer<{ readonly catalog: Catalog; readonly request: unknown }>> {
+  const asked = parseInput(z.object(release), membersOf(raw))
+  if (!asked.ok) return asked
+  const catalog = asked.value.release ? await active.release(asked.value.release) : active.state.catalog
+  if (!catalog) return failure('catalogGone', [{ code: 'catalogGone', pointer: '/release', detail: `Release ${asked.value.release ?? ''} is not here, or not to be trusted. The list of releases has those that are.` }])
+  return { ok: true, value: { catalog, request: without(raw, 'release') } }
 }
 
 function recordOf(answer: Evaluation, request: unknown, { release, digest }: Catalog, sequence: number): Served['record'] {

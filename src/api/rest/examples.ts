@@ -36,6 +36,7 @@ const house = { title: '12 Quarry Walk', jurisdiction: 'us-xa-101-2400000', asOf
 /** For each operation that takes a body, one that it takes. All of them are run by a test, in an order in which each finds what it builds on. */
 export const examples: Readonly<Record<string, object>> = {
   evaluateOpening: evaluationExample,
+  reportOpening: evaluationExample,
   computeQuantities: {
     quantities: ['lintel.length', 'lintel.effective-span'], edition: 'irc-2021',
     given: [{ from: 'opening.width', value: '6 ft' }, { from: 'head.support.kind', value: 'looseSteelAngle' }, { from: 'head.support.bearing', value: '6 in' }],

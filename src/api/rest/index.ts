@@ -10,6 +10,7 @@ import { keepAnswers } from './once.ts'
 import { quantities } from './quantities.ts'
 import { projects } from './projects.ts'
 import { publications } from './publications.ts'
+import { reports } from './reports.ts'
 import { releases } from './releases.ts'
 import { rules } from './rules.ts'
 import { tokens } from './tokens.ts'
@@ -21,5 +22,5 @@ export const rest: FastifyPluginAsync = async (app) => {
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   answerConditionally(app)
   keepAnswers(app)
-  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, tokens, webhooks]) await app.register(resource)
+  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, reports, tokens, webhooks]) await app.register(resource)
 }
