@@ -38,10 +38,11 @@ function rank({ force }) {
 }
 
 function missCard(finding, unitSystem) {
-  const { title, statement, force, member, measured, required, margin, remedy, cautions, rule, evidence } = finding
+  const { title, statement, fact, force, member, measured, required, margin, remedy, cautions, rule, evidence } = finding
   return element('article', { class: 'miss', 'data-rule': rule },
     element('h3', {}, mark('fail'), ` Not met: ${title}${member === null ? '' : `, ${member} end`} `, element('span', { class: `force ${force}` }, force)),
     element('p', {}, statement),
+    fact !== null && element('p', {}, toField(fact, 'Change what is known of it')),
     element('p', { class: 'figures' }, [measured && `Found ${measured.text}`, `required ${required.text}`, margin && `short by ${lead(margin, unitSystem).replace(/^-/, '')}`].filter(Boolean).join('; '), '.'),
     element('p', { class: 'aside' }, source(finding), evidence === 'memory' && element('strong', {}, '; from memory')),
     element('details', { 'data-key': rule }, element('summary', {}, 'Remedy and cautions'),
@@ -58,9 +59,13 @@ function lead({ inchPound, si }, unitSystem) {
 }
 
 function toMeasure({ fact, title, decides, hiddenBy }, stages) {
+  return element('li', {}, toField(fact, title), ` settles ${decides.length} ${decides.length === 1 ? 'rule' : 'rules'}${hiddenBy === null ? '' : `; hidden by: ${stages.get(hiddenBy) ?? hiddenBy}`}`)
+}
+
+function toField(fact, title) {
   const go = element('button', { type: 'button', class: 'link' }, title)
   go.addEventListener('click', () => goTo(fact))
-  return element('li', {}, go, ` settles ${decides.length} ${decides.length === 1 ? 'rule' : 'rules'}${hiddenBy === null ? '' : `; hidden by: ${stages.get(hiddenBy) ?? hiddenBy}`}`)
+  return go
 }
 
 function goTo(fact) {
