@@ -27,9 +27,15 @@ export const reportOpening: RecordOperation<typeof reportRequest, typeof page> =
     if (!answered.ok) return answered
     const { opening, full, evaluation } = answered.value
     deps.tally?.evaluated(evaluation.summary.verdict)
-    const origin = { publicUrl: deps.publicUrl, path: null, request: { ...(raw as object), asOf: evaluation.asOf } }
+    const origin = { publicUrl: deps.publicUrl, path: null, request: requestOf(raw as object, evaluation) }
     return { ok: true, value: openingPage({ evaluation, drawings: drawings(opening, full), withoutDrawings: null, origin }) }
   },
+}
+
+/** The request with its date said, in one order whichever door it came through. */
+function requestOf(raw: object, { asOf }: Evaluation): object {
+  const { opening, ...around } = { opening: null, ...raw, asOf }
+  return { ...Object.fromEntries(Object.entries(around).toSorted(([a], [b]) => (a < b ? -1 : 1))), opening }
 }
 
 export const readEvaluationReport = defineRecordOperation({

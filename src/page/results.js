@@ -43,7 +43,7 @@ function missCard(finding, unitSystem) {
     element('h3', {}, mark('fail'), ` Not met: ${title}${member === null ? '' : `, ${member} end`} `, element('span', { class: `force ${force}` }, force)),
     element('p', {}, statement),
     fact !== null && element('p', {}, toField(fact, 'Change what is known of it')),
-    element('p', { class: 'figures' }, [measured && `Found ${measured.text}`, `required ${required.text}`, margin && `short by ${lead(margin, unitSystem).replace(/^-/, '')}`].filter(Boolean).join('; '), '.'),
+    element('p', { class: 'figures' }, [measured && `Found ${measured.text}`, `required ${required.text}`, margin && `off by ${lead(margin, unitSystem).replace(/^-/, '')}`].filter(Boolean).join('; '), '.'),
     element('p', { class: 'aside' }, source(finding), evidence === 'memory' && element('strong', {}, '; from memory')),
     element('details', { 'data-key': rule }, element('summary', {}, 'Remedy and cautions'),
       remedy && element('p', {}, element('strong', {}, 'Before cover-up: '), remedy.beforeCoverUp), remedy && element('p', {}, element('strong', {}, 'After: '), remedy.afterCoverUp),

@@ -60,7 +60,7 @@ function failureSection(failures: readonly FailureShown[], cautions: Cautions, u
 function failureCard({ opening, reference, rule, title, member, measured, required, margin, remedy, cautions: own, evidence, withinResolution, waived, covered, seen }: FailureShown, cautions: Cautions, unitSystem: UnitSystem): Markup {
   const due = covered === true ? 'after cover-up' : 'before cover-up'
   return html`<article class="finding miss"><h3>${said(reference ?? opening)}: ${title}${endOf(member)} ${outcomeMark('fail')}${waived && html` <span class="force">waived</span>`}</h3>
-${list([['Found', measured?.text ?? null], ['Required', required.text], ['Short by', margin && unsigned(margin, unitSystem)], ['Seen', seen && html`${seen.at} by ${said(seen.by)}`]], 'figures')}
+${list([['Found', measured?.text ?? null], ['Required', required.text], ['Off by', margin && unsigned(margin, unitSystem)], ['Seen', seen && html`${seen.at} by ${said(seen.by)}`]], 'figures')}
 ${withinResolution && html`<p>Closer to the limit than the tape can tell.</p>`}
 ${remedy && list([[`Remedy ${due}`, covered === true ? remedy.afterCoverUp : remedy.beforeCoverUp]], 'remedies')}
 ${cautionReferences(own, cautions)}

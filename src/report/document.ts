@@ -40,7 +40,7 @@ export function policyOf(report: string): string {
 
 /** A text within a string of CSS: whatever is not plain is written by its number, so that nothing ends the string. */
 function cssText(text: string): string {
-  return [...text.slice(0, mostInMargin)].map((character) => (/[A-Za-z0-9 .,:-]/.test(character) ? character : `\\${(character.codePointAt(0) ?? 0).toString(16)} `)).join('')
+  return text.slice(0, mostInMargin).replaceAll(/[^A-Za-z0-9 .,:-]/gu, (character) => `\\${(character.codePointAt(0) ?? 0).toString(16)} `)
 }
 
 /** As much fits over the page. */

@@ -17,7 +17,7 @@ export function missCard(finding: Finding, { unitSystem, adoption, cautions }: M
   const { rule, title, statement, force, member, measured, required, margin, remedy } = finding
   return html`<article class="finding miss" id="${rule}"><h4>${outcomeMark('fail')}: ${title}${endOf(member)} ${forceMark(force)}</h4>
 <p>${statement}</p>
-${list([['Found', measured?.text ?? null], ['Required', required.text], ['Short by', margin && unsigned(margin, unitSystem)], ['Each end', endsOf(finding, unitSystem)]], 'figures')}
+${list([['Found', measured?.text ?? null], ['Required', required.text], ['Off by', margin && unsigned(margin, unitSystem)], ['Each end', endsOf(finding, unitSystem)]], 'figures')}
 ${noteList(finding)}
 ${remedy && list([['Before cover-up', remedy.beforeCoverUp], ['After cover-up', remedy.afterCoverUp]], 'remedies')}
 ${cautionReferences(finding.cautions, cautions)}
@@ -28,7 +28,7 @@ ${disagreementList(finding)}</article>`
 /** What was found at each end, where there are two. */
 export function endsOf({ members }: Finding, unitSystem: UnitSystem): Part {
   if (members.length < 2) return null
-  return members.map(({ member, outcome, measured, margin }, index) => html`${index === 0 ? null : html`<br>`}${member}: ${measured?.text ?? 'not known'}${outcome === 'fail' && margin !== null ? `, short by ${unsigned(margin, unitSystem)}` : outcome === 'fail' ? ', not met' : ''}`)
+  return members.map(({ member, outcome, measured, margin }, index) => html`${index === 0 ? null : html`<br>`}${member}: ${measured?.text ?? 'not known'}${outcome === 'fail' && margin !== null ? `, off by ${unsigned(margin, unitSystem)}` : outcome === 'fail' ? ', not met' : ''}`)
 }
 
 /** What a reader has to know before he relies on a decided finding. */

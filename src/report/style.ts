@@ -20,7 +20,7 @@ header{border-top:6px double var(--brick);padding-top:.75rem}
 dt{color:var(--soft)}dt::after{content:":"}
 dd{margin:0}
 .figures{display:flex;flex-wrap:wrap;gap:.25rem 2rem;margin:.4rem 0}
-.figures dt{font-size:.8rem}.figures dt::after{content:none}
+.figures dt{font-size:.85em}.figures dt::after{content:none}
 .figures dd{font-weight:600}
 .remedies{margin:.4rem 0}
 .remedies>div{margin:.25rem 0}
@@ -37,19 +37,20 @@ dd{margin:0}
 .cautions ol{padding-left:1.8rem}.cautions li{margin:.35rem 0;break-inside:avoid}
 .about,.origin,.aside{color:var(--soft);font-size:.87em}
 th .origin,th .aside,td .aside,.aside{display:block;font-weight:400}
-.force{font-size:.78rem;font-weight:400;padding:0 .4em;border:1px solid var(--line);border-radius:.6em;white-space:nowrap}
+.force{font-size:.82em;font-weight:400;padding:0 .4em;border:1px solid var(--line);border-radius:.6em;white-space:nowrap}
 .force.mandatory{border:1.5px solid var(--ink);font-weight:600}
 .evidence.memory{font-weight:600;text-decoration:underline wavy 1px;text-underline-offset:.2em}
 .miss{margin:.9rem 0;padding:.6rem .8rem;border:1px solid var(--ink);border-left-width:6px;break-inside:avoid}
+.miss h3{margin:0 0 .3rem}
 .mind{margin:.4rem 0}
-.notes,.otherwise{font-size:.9rem}
+.notes,.otherwise{font-size:.9em}
 .otherwise p{margin:.3rem 0 0}
 .kept{break-inside:avoid;break-after:avoid}
 table{width:100%;border-collapse:collapse;margin:.6rem 0 1.2rem;font-size:.92rem}
 caption{text-align:left;font-weight:600;padding:.3rem 0;break-after:avoid}
 thead{display:table-header-group}
 th,td{text-align:left;vertical-align:top;padding:.35rem .6rem .35rem 0;border-bottom:1px solid var(--line)}
-thead th{border-bottom:1.5px solid var(--ink);font-size:.82rem;color:var(--soft)}
+thead th{overflow-wrap:normal;border-bottom:1.5px solid var(--ink);font-size:.9em;color:var(--soft)}
 tbody th{font-weight:500;width:44%}
 .amounts tbody th{width:27%}.amounts td:nth-child(2){width:24%}
 tr{break-inside:avoid}
@@ -67,11 +68,11 @@ tr{break-inside:avoid}
 .drawing{margin:1rem 0;break-inside:avoid}
 .sheet{border:1px solid var(--line);padding:.5rem;background:#fff}
 .sheet svg{display:block;max-width:100%;height:auto;margin:auto}
-figcaption{margin-top:.4rem;font-size:.92rem}
+figcaption{margin-top:.4rem;font-size:.87em}
 .footnotes{list-style:none;padding:0;font-size:.8em;columns:2;column-gap:2rem}
 .footnotes li{break-inside:avoid;margin:.15rem 0}
 .footnotes span:first-child{font-weight:600}
-.reference{font-size:.78rem;white-space:nowrap}
+.reference{font-size:.85em;white-space:nowrap}
 :focus-visible{outline:3px solid #1b5fbf;outline-offset:2px}
 @media screen and (max-width:40rem){
 h1{font-size:1.8rem}
