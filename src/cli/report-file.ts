@@ -3,7 +3,7 @@ import { readFile, writeFile } from 'node:fs/promises'
 import { parse } from 'yaml'
 import type { Catalog } from '../catalog/catalog.ts'
 import { drawings } from '../drawing/index.ts'
-import { evaluatedOpening } from '../operations/evaluated-opening.ts'
+import { evaluateAs, stamped, unread } from '../operations/evaluate-opening.ts'
 import { papers, type Paper } from '../report/document.ts'
 import { openingPage } from '../report/opening-page.ts'
 import type { EvaluateOptions } from './evaluate-file.ts'
@@ -24,9 +24,11 @@ export async function reportFile(file: string, { out, paper, ...around }: Report
   const sheet = papers.find((one) => one === paper?.toLowerCase())
   if (paper !== undefined && sheet === undefined) return { text: `--paper must be one of: ${papers.join(', ')}\n`, exitCode: 2 }
   const request = { ...around, opening: await parsed(file) }
-  const answered = evaluatedOpening({ catalog, now: () => new Date(), newId: randomUUID }, request)
-  if (!answered.ok) return { text: failureText(answered), exitCode: 2 }
-  const { opening, full, evaluation } = answered.value
+  const deps = { catalog, now: () => new Date(), newId: randomUUID }
+  const evaluated = evaluateAs(unread, deps, request)
+  if (!evaluated.ok) return { text: failureText(evaluated), exitCode: 2 }
+  const { opening, full } = evaluated.value
+  const evaluation = stamped(deps, full)
   const page = (on: Paper | null) => openingPage({ evaluation, drawings: drawings(opening, full), withoutDrawings: null, origin: { publicUrl, path: null, request: { ...request, asOf: evaluation.asOf } }, paper: on })
   if (/\.html$/i.test(out)) await writeFile(out, page(sheet ?? null))
   else {

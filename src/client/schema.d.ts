@@ -100,6 +100,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/drawings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Draw one opening
+         * @description Evaluates an opening and draws it: to scale, with measures, and a number at each part of which a finding fails or is not determined. What is not known is drawn dashed or left out, and said. Nothing is kept.
+         */
+        post: operations["drawOpening"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/evaluations/{evaluation}/drawings/{kind}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Draw the opening of a kept evaluation
+         * @description The opening as it was described, computed by the catalog of that time, with the findings of the kept evaluation numbered in it.
+         */
+        get: operations["drawEvaluation"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/rules": {
         parameters: {
             query?: never;
@@ -849,7 +889,7 @@ export interface paths {
         };
         /**
          * Report on a kept evaluation
-         * @description A kept evaluation, word for word as it was given, as a page of HTML to print. Drawings are in it when the evaluation can be reproduced.
+         * @description A kept evaluation, word for word as it was given, as a page of HTML to print. Drawings are in it while the catalog of that time is here.
          */
         get: operations["readEvaluationReport"];
         put?: never;
@@ -1625,6 +1665,25 @@ export interface components {
             affected: components["schemas"]["AffectedAmendment"][];
             /** @description Repeals where an outer jurisdiction allows only stricter rules: somebody has to read their reason. */
             reviewNeeded: components["schemas"]["ReviewNeeded"][];
+        };
+        /**
+         * @description elevation: the front of the wall. section: head, sill and base cut through. flashingPattern: the blanks of the flashings. weepsAndTies: where each weep and tie goes.
+         * @enum {string}
+         */
+        DrawingKind: "elevation" | "section" | "flashingPattern" | "weepsAndTies";
+        DrawingRequest: {
+            opening: components["schemas"]["OpeningInput"];
+            /** @description Whose rules apply: "us-xa-101-2400000". Left out with an edition, the published texts alone are meant. */
+            jurisdiction?: string | null;
+            /** @description The permit application date, which selects what was in force. Today when left out. */
+            asOf?: string | null;
+            /** @description Takes this edition whatever is adopted: "irc-2021". */
+            edition?: string | null;
+            /** @description Which code is meant where several are adopted: "irc" for one- and two-family dwellings, "ibc" for other buildings. */
+            publication?: string | null;
+            /** @description Where the work stands. What an earlier operation hid then counts as covered. */
+            holdPoint?: components["schemas"]["HoldPointId"] | null;
+            kind: components["schemas"]["DrawingKind"];
         };
         DrivingRainAnalysis: {
             status: components["schemas"]["AnalysisStatus"];
@@ -4605,6 +4664,156 @@ export interface operations {
                     "application/json": components["schemas"]["Reproduction"];
                 };
             };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    drawOpening: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "jurisdiction": "us-xa-101-2400000",
+                 *       "asOf": "2026-03-01",
+                 *       "opening": {
+                 *         "reference": "W-104",
+                 *         "basis": "asBuilt",
+                 *         "lengthUnit": "in",
+                 *         "opening": {
+                 *           "kind": "window",
+                 *           "width": "48",
+                 *           "height": "60",
+                 *           "headShape": "flat"
+                 *         },
+                 *         "head": {
+                 *           "support": {
+                 *             "kind": "looseSteelAngle",
+                 *             "section": "L5x3-1/2x5/16",
+                 *             "bearing": [
+                 *               "4",
+                 *               "3 1/2"
+                 *             ]
+                 *           },
+                 *           "flashing": {
+                 *             "present": true,
+                 *             "extensionPastJamb": [
+                 *               "8",
+                 *               "8"
+                 *             ],
+                 *             "endDamHeight": [
+                 *               "2",
+                 *               "0"
+                 *             ],
+                 *             "upstand": "8"
+                 *           },
+                 *           "weeps": {
+                 *             "kind": "openHeadJoint",
+                 *             "spacing": "24",
+                 *             "onFlashing": true
+                 *           }
+                 *         }
+                 *       },
+                 *       "kind": "elevation"
+                 *     }
+                 */
+                "application/json": components["schemas"]["DrawingRequest"];
+            };
+        };
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    drawEvaluation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of a kept evaluation. */
+                evaluation: string;
+                /** @description Which drawing: the front, a section, the blanks of the flashings, or the layout of weeps and ties. */
+                kind: "elevation" | "section" | "flashingPattern" | "weepsAndTies";
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            304: components["responses"]["NotModified"];
             401: components["responses"]["Unauthenticated"];
             429: components["responses"]["QuotaExceeded"];
             500: components["responses"]["Failed"];

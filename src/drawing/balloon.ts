@@ -25,8 +25,28 @@ export function balloons(groups: readonly MarkGroup[], columns: BalloonColumns):
 }
 
 function column(groups: readonly MarkGroup[], x: number, { top, bottom }: BalloonColumns, toward: 1 | -1): readonly Shape[] {
-  const middles = spread(groups.map(({ at }) => ({ middle: at[1], size: height })), top, bottom, gap)
-  return groups.map((group, index) => balloon(group, [x, middles[index] ?? 0], toward))
+  const places = spread(groups.map(({ at }) => ({ middle: at[1], size: height })), top, bottom, gap).toSorted((a, b) => a - b)
+  const order = untangled(groups.toSorted((a, b) => a.at[1] - b.at[1]), places, x)
+  return order.map((group, index) => balloon(group, [x, places[index] ?? 0], toward))
+}
+
+/** Numbers change places until no leader crosses another; a fixed number of rounds, since points may lie on one line. */
+function untangled(groups: readonly MarkGroup[], places: readonly number[], x: number): readonly MarkGroup[] {
+  const order = [...groups]
+  for (let round = 0; round < order.length; round += 1) {
+    for (let upper = 0; upper < order.length; upper += 1) {
+      for (let lower = upper + 1; lower < order.length; lower += 1) {
+        const [a, b] = [order[upper], order[lower]]
+        if (a && b && crosses([x, places[upper] ?? 0], a.at, [x, places[lower] ?? 0], b.at)) [order[upper], order[lower]] = [b, a]
+      }
+    }
+  }
+  return order
+}
+
+function crosses(a: Point, b: Point, c: Point, d: Point): boolean {
+  const side = (p: Point, q: Point, r: Point) => Math.sign((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]))
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
 }
 
 function balloon(group: MarkGroup, center: Point, toward: 1 | -1): Group {

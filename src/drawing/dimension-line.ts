@@ -1,4 +1,4 @@
-import { part, strokes, textSize, words, type Group, type Point, type Shape } from './shape.ts'
+import { box, part, strokes, textSize, words, type Group, type Point, type Shape } from './shape.ts'
 import { spread } from './spread.ts'
 import { textWidth } from './text-width.ts'
 
@@ -39,7 +39,7 @@ export function dimensionLine(line: DimensionLine): Group {
   if (measures.length === 0) return part('dimensions', [])
   const middles = spread(measures.map(({ from, to, text }) => ({ middle: (from + to) / 2, size: textWidth(text, textSize) })), line.least, line.greatest, textGap)
   const place = (position: number, across: number): Point => (along === 'x' ? [position, across] : [across, position])
-  const baseline = along === 'x' ? textBase(at, side) : textBase(at, side)
+  const baseline = textBase(at, side)
   const drawn = measures.map((measure, index) => measured(measure, middles[index] ?? 0, { at, baseline, place, turned: along === 'y', side }))
   return part('dimensions', [...extensions(line, place), ...drawn])
 }
@@ -62,10 +62,17 @@ function measured({ from, to, text, name, known }: Measure, middle: number, { at
   const shapes: Shape[] = [
     strokes(known ? 'dimension' : 'unknown', [place(from, at), place(to, at)]),
     ...[from, to].map((end) => tickAt(place(end, at))),
+    backing(text, place(middle, baseline), turned),
     words(text, place(middle, baseline), { anchor: 'middle', turned }),
   ]
   if (isAway) shapes.push(strokes('leader', [place(center, at), place(middle, side === 'before' ? at - 0.7 : at + 0.7)]))
   return part('dimension', shapes, { measure: name, known: String(known) })
+}
+
+/** Keeps lines that go on past from running through the text. */
+function backing(text: string, [x, y]: Point, turned: boolean): Shape {
+  const [half, up, down] = [textWidth(text, textSize) / 2 - 0.2, textSize * 0.75, textSize * 0.2]
+  return turned ? box('mask', [x - up, y - half], [x + down, y + half]) : box('mask', [x - half, y - up], [x + half, y + down])
 }
 
 function tickAt([x, y]: Point): Shape {

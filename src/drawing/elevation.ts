@@ -43,7 +43,7 @@ export function elevation(opening: Opening, evaluation: FullEvaluation): Omit<Sh
   return {
     view: { height: view.bottom + under * dimensionRoom + 3, shapes }, scale: `Scale ${scale.text} when printed at full size. Flashing, weeps and ties are drawn heavier than they are.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
     marked, unknown: known.lacking(), notes: drawn.notes,
-    key: [['sheetMetal', 'flashing, bearing'], ['hidden', 'behind the brick'], ['unknown', 'not known']],
+    key: [['sheetMetal', 'flashing, bearing'], ['weep', 'weep, as laid out'], ['tie', 'tie, as laid out'], ['hidden', 'behind the brick'], ['unknown', 'not known']],
   }
 }
 

@@ -6,13 +6,13 @@ import { markedIn, type Marked } from './marks.ts'
 import { blankOf, type Blank } from './pattern/blank.ts'
 import { blankView, type BlankView } from './pattern/blank-view.ts'
 import { scaleFor } from './scale.ts'
-import { moved, part, textSize, words, type Point, type Shape } from './shape.ts'
+import { part, textSize, words, type Point, type Shape } from './shape.ts'
 import { insideWidth, type SheetContent } from './sheet.ts'
 import { wrapped } from './text-width.ts'
 
 const left = 20
 const drawnWidth = insideWidth - left - balloonRoom - 14
-const tallest = 80
+const tallest = 100
 const lineHeight = 3.9
 
 const places = [
@@ -29,11 +29,9 @@ export function flashingPattern(opening: Opening, evaluation: FullEvaluation): O
   const scale = scaleFor(opening.unitSystem, [[Math.max(1, ...ends), (drawnWidth - 6) / 2], [Math.max(1, ...there.map(({ width }) => width)), tallest]])
   const shapes: Shape[] = []
   const anchors: (readonly [string, Point])[] = []
-  const spans: (readonly [number, number])[] = []
   let y = 0
   places.forEach((place, index) => {
     const blank = blanks[index]
-    const from = y
     shapes.push(words(place.title, [0, y + 4], { weight: 'bold', size: 3.2 }))
     y += 6
     if (blank) {
@@ -41,9 +39,8 @@ export function flashingPattern(opening: Opening, evaluation: FullEvaluation): O
       shapes.push(part(place.parts.whole, [view.group]))
       anchors.push(...anchorsOf(blank, view, place.parts))
       y += view.height + 2
-      y += pushLines(shapes, foldsText(view), y) + 2
+      y += pushLines(shapes, foldsText(blank, view), y) + 2
     } else y += pushLines(shapes, whyNot(known, place.quantity), y) + 4
-    spans.push([from, y])
   })
   return { ...around(known, evaluation, anchors, shapes, y), scale: `${there.length === 0 ? 'Not to scale.' : `Scale ${scale.text} when printed at full size; a long blank is cut in its middle.`}${opening.unitSystem === 'si' ? ' Millimeters.' : ''}` }
 }
@@ -53,7 +50,7 @@ function around(known: Known, evaluation: FullEvaluation, anchors: readonly (rea
   const numbers = balloons(marked.groups, { left: insideWidth - balloonRoom / 2, right: insideWidth - balloonRoom / 2, top: 0, bottom: Math.max(height, 60) })
   const notes = places.flatMap(({ quantity }) => { const result = known.result(quantity); return result?.status === 'computed' ? [...result.assumptions, ...result.notes] : [] })
   return {
-    view: { height: Math.max(height, marked.groups.length > 0 ? 62 : 0), shapes: [...shapes, numbers].map((shape) => moved(shape, 0, 0)) }, marked, unknown: known.lacking(),
+    view: { height: Math.max(height, marked.groups.length > 0 ? 62 : 0), shapes: [...shapes, numbers] }, marked, unknown: known.lacking(),
     notes: [...new Set(notes)], key: [['fold', 'fold up, toward the wet side'], ['hidden', 'fold down'], ['cut', 'cut']],
   }
 }
@@ -67,8 +64,12 @@ function anchorsOf({ damFolds: [leftFold, rightFold], length, width, folds }: Bl
   ]
 }
 
-function foldsText({ letters }: BlankView): string {
-  return `Folds: ${letters.map(({ letter, fold: { name, direction, angle } }) => `${letter} ${name}, ${direction} ${Number(angle.toFixed(1))}°`).join('; ')}.`
+function foldsText({ folds }: Blank, { letters }: BlankView): string {
+  const texts = folds.map((fold) => {
+    const letter = letters.find((one) => one.fold === fold)?.letter
+    return `${letter === undefined ? '' : `${letter} `}${fold.name}, ${fold.direction} ${Number(fold.angle.toFixed(1))}°${letter === undefined ? ' (too small for a letter)' : ''}`
+  })
+  return `Folds: ${texts.join('; ')}.`
 }
 
 function whyNot(known: Known, quantity: string): string {

@@ -27,7 +27,7 @@ const drawers: Readonly<Record<DrawingKind, { readonly title: string; readonly d
 export function draw(kind: DrawingKind, opening: Opening, evaluation: FullEvaluation): Drawing {
   const { title: name, draw: drawn } = drawers[kind]
   const content = drawn(opening, evaluation) ?? nothingToDraw
-  const title = `${name}: ${opening.reference ?? `${choiceWords(String(valueOf(opening, 'opening.kind') ?? 'window')).toLowerCase()} opening`}`
+  const title = `${name}: ${opening.reference ?? `${kindOf(opening)} opening`}`
   const { jurisdiction, asOf, summary, subject } = evaluation.assessment
   const subtitle = `${subtitleOf(opening)}${jurisdiction === null ? 'published texts' : jurisdiction}, ${asOf}; verdict: ${verdicts[summary.verdict]}`
   const description = descriptionOf(name, content)
@@ -44,6 +44,11 @@ export function drawings(opening: Opening, evaluation: FullEvaluation): readonly
 const noMarks: Marked = { groups: [], elsewhere: 0 }
 const nothingToDraw: Omit<SheetContent, 'title' | 'subtitle'> = { view: { height: 0, shapes: [] }, scale: 'Not to scale', marked: noMarks, unknown: [], notes: ['There is nothing to draw.'], key: [] }
 const verdicts = { pass: 'pass', attention: 'pass, with advice not met', incomplete: 'incomplete', fail: 'fail' } as const
+
+function kindOf(opening: Opening): string {
+  const kind = valueOf(opening, 'opening.kind')
+  return typeof kind === 'string' ? choiceWords(kind).toLowerCase() : 'window'
+}
 
 function subtitleOf({ basis }: Opening): string {
   if (basis === undefined) return ''

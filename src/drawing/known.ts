@@ -12,6 +12,8 @@ export type Row = readonly (number | string | null)[]
 /** What is known of an opening, in millimeters and degrees; every fact that is asked for and not known is remembered. */
 export interface Known {
   readonly length: (path: string, end?: End) => number | undefined
+  /** The same without remembering that it was asked for: for how much is shown, not for what is drawn. */
+  readonly glimpse: (path: string, end?: End) => number | undefined
   readonly amount: (path: string) => number | undefined
   readonly flag: (path: string, end?: End) => boolean | undefined
   readonly choice: (path: string) => string | undefined
@@ -36,6 +38,7 @@ export function knownOf(opening: Opening, evaluation: FullEvaluation): Known {
   }
   return {
     length: (path, end) => { const value = read(path, number(path, end)); return value === undefined ? undefined : millimetres(value) },
+    glimpse: (path, end) => { const value = number(path, end); return value === undefined ? undefined : millimetres(value) },
     amount: (path) => read(path, number(path)),
     flag: (path, end) => { const value = at(path, end); return read(path, typeof value === 'boolean' ? value : undefined) },
     choice: (path) => { const value = at(path); return read(path, typeof value === 'string' ? value : undefined) },

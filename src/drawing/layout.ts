@@ -52,7 +52,7 @@ export function layout(opening: Opening, evaluation: FullEvaluation): Omit<Sheet
   return {
     view: { height: Math.max(y, 70), shapes: [...shapes, balloons(marked.groups, { left: column, right: column, top: 2, bottom: Math.max(y, 70) - 2 })] },
     scale: `${scales.length === 0 ? 'Not to scale.' : 'To scale when printed at full size, as each part says; weeps and ties are drawn larger than they are.'}${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
-    marked, unknown: known.lacking(), notes: notesOf(known), key: [['sheetMetal', 'flashing'], ['hidden', 'jamb'], ['unknown', 'not known']],
+    marked, unknown: known.lacking(), notes: notesOf(known), key: [['sheetMetal', 'flashing'], ['hidden', 'jamb'], ['tie', 'tie']],
   }
 }
 

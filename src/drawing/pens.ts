@@ -1,6 +1,6 @@
 export type PenName =
   | 'cut' | 'outline' | 'visible' | 'joint' | 'hatch' | 'hidden' | 'unknown' | 'dimension' | 'leader' | 'sheetMetal'
-  | 'paper' | 'mask' | 'steel' | 'ink' | 'glass' | 'fail' | 'advice' | 'undetermined' | 'frame' | 'weep' | 'fold' | 'tie'
+  | 'paper' | 'mask' | 'steel' | 'ink' | 'glass' | 'fail' | 'advice' | 'undetermined' | 'frame' | 'weep' | 'fold' | 'tie' | 'barrier' | 'membrane' | 'wanted' | 'edge'
 
 /** How a line or a field is drawn: widths and dashes in millimeters of paper. */
 export interface Pen {
@@ -31,6 +31,10 @@ export const pens: Readonly<Record<PenName, Pen>> = {
   undetermined: { width: 0.35, dash: [0.9, 0.6], fill: 'white' },
   frame: { width: 0.5, fill: 'none' },
   weep: { width: 0.3, fill: 'black' },
+  wanted: { width: 0.25, dash: [1, 0.5], fill: 'white' },
+  membrane: { width: 0.6, fill: 'none' },
+  edge: { width: 0.25, fill: 'none' },
+  barrier: { width: 0.35, fill: 'none' },
   tie: { width: 0.25, dash: [0.7, 0.5], fill: 'white' },
   fold: { width: 0.3, dash: [3, 0.8, 0.6, 0.8], fill: 'none' },
 }

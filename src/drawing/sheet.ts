@@ -2,7 +2,8 @@ import { notice } from '../evaluation/notice.ts'
 import { facts } from '../opening/facts.ts'
 import { sign } from './balloon.ts'
 import { legendText, type MarkGroup, type Marked } from './marks.ts'
-import { box, moved, part, strokes, textSize, words, type Group, type Shape } from './shape.ts'
+import type { PenName } from './pens.ts'
+import { box, moved, part, round, strokes, textSize, words, type Group, type Shape } from './shape.ts'
 import { fitted, textWidth, wrapped } from './text-width.ts'
 
 /** Fits between the margins of either common sheet, so that a scale holds when it is printed at full size. */
@@ -20,7 +21,7 @@ export interface SheetContent {
   readonly unknown: readonly string[]
   readonly notes: readonly string[]
   /** How the lines are to be read. */
-  readonly key: readonly (readonly [pen: 'hidden' | 'unknown' | 'sheetMetal' | 'fold' | 'cut', words: string])[]
+  readonly key: readonly (readonly [pen: PenName, words: string])[]
 }
 
 /** A block of the sheet: shapes from its own upper left corner, and how much room it takes. */
@@ -58,10 +59,15 @@ function keyBlock({ key }: SheetContent): Block {
   for (const [pen, text] of key) {
     const width = 10 + textWidth(text, textSize) + 5
     if (x > 0 && x + width > insideWidth) [x, y] = [0, y + lineHeight]
-    shapes.push(strokes(pen, [[x, y - 0.9], [x + 8, y - 0.9]]), words(text, [x + 10, y]))
+    shapes.push(sample(pen, x, y), words(text, [x + 10, y]))
     x += width
   }
   return { name: 'key', height: key.length === 0 ? 0 : y + 3, shapes }
+}
+
+function sample(pen: PenName, x: number, y: number): Shape {
+  if (pen === 'tie') return round(pen, [x + 4, y - 0.9], 0.8)
+  return pen === 'weep' ? box(pen, [x + 3.7, y - 2.2], [x + 4.3, y + 0.3]) : strokes(pen, [[x, y - 0.9], [x + 8, y - 0.9]])
 }
 
 function marksBlock({ groups, elsewhere }: Marked): Block {
@@ -94,7 +100,8 @@ function paragraph(name: string, texts: readonly string[]): Block {
 }
 
 function scaleBlock({ scale }: SheetContent): Block {
-  return { name: 'scale', height: 9, shapes: [strokes('frame', [[0, 1.5], [insideWidth, 1.5]]), words(fitted(scale, insideWidth, textSize, 'bold'), [0, 6], { weight: 'bold' })] }
+  const lines = wrapped(scale, insideWidth / 1.12, textSize)
+  return { name: 'scale', height: 5 + lines.length * lineHeight, shapes: [strokes('frame', [[0, 1.5], [insideWidth, 1.5]]), ...lines.map((line, index) => words(line, [0, 6 + index * lineHeight], { weight: 'bold' }))] }
 }
 
 function noticeBlock(): Block {

@@ -1,5 +1,6 @@
 /** Widths in parts of the size of the text, at the upper end of what common sans-serif fonts need. */
 const narrow = 0.34
+const slim = 0.43
 const digit = 0.64
 const lower = 0.63
 const upper = 0.74
@@ -8,12 +9,18 @@ const foreign = 1.1
 
 /** How wide a text may become, in millimeters. Never too little for a font that is put in place of another. */
 export function textWidth(text: string, size: number, weight: 'normal' | 'bold' = 'normal'): number {
-  const plain = [...text].reduce((sum, character) => sum + widthOf(character), 0) * size
+  const plain = charactersOf(text).reduce((sum, character) => sum + widthOf(character), 0) * size
   return weight === 'bold' ? plain * 1.12 : plain
 }
 
+/** Whole code points, so that none is cut in two. */
+function charactersOf(text: string): readonly string[] {
+  return Array.from(text)
+}
+
 function widthOf(character: string): number {
-  if (/[ ijlI.,;:'!|()[\]/-]/.test(character)) return character === '/' || character === '-' || character === '(' || character === ')' ? 0.4 : narrow
+  if (/[ ijlI.,;:'!|]/.test(character)) return narrow
+  if (/[tfr()[\]/-]/.test(character)) return slim
   if (/[0-9"?½¼¾⅓⅔⅛⅜⅝⅞×]/.test(character)) return digit
   if (/[mwMW@%&—]/.test(character)) return broad
   if (/[a-z–]/.test(character)) return lower
@@ -24,7 +31,7 @@ function widthOf(character: string): number {
 /** What fits into a width, with an ellipsis where something is left out. */
 export function fitted(text: string, width: number, size: number, weight: 'normal' | 'bold' = 'normal'): string {
   if (textWidth(text, size, weight) <= width) return text
-  const characters = [...text]
+  const characters = [...charactersOf(text)]
   while (characters.length > 0 && textWidth(`${characters.join('')}…`, size, weight) > width) characters.pop()
   return `${characters.join('').trimEnd()}…`
 }

@@ -63,7 +63,16 @@ export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Cata
     repealed: repealedOf(ruleSet.repealed),
     notice,
   }
-  return { assessment, quantities: computed, onRequest: (id) => computed.get(id) ?? computeSome(quantities, [id], inputs, computed).get(id) }
+  return { assessment, quantities: computed, onRequest: onRequestFrom(computed, inputs) }
+}
+
+/** Each is computed once, by what is computed already. */
+function onRequestFrom(everyday: ReadonlyMap<string, QuantityResult>, inputs: Parameters<typeof computeSome>[2]): FullEvaluation['onRequest'] {
+  let computed = everyday
+  return (id) => {
+    if (!computed.has(id)) computed = computeSome(quantities, [id], inputs, computed)
+    return computed.get(id)
+  }
 }
 
 /** What does not apply is left out, and so is what this opening was never described for. */

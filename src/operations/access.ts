@@ -4,7 +4,7 @@ import { refuseUnlessAdmitted, type Access } from './permission.ts'
 
 /** What each operation asks of its caller. One that is not in here does not compile, and is answered to nobody. */
 const access: Readonly<Record<keyof typeof operations, Access>> = {
-  evaluateOpening: 'evaluate', keepEvaluation: 'evaluate', readEvaluation: 'record', reproduceEvaluation: 'record', reportOpening: 'evaluate', readEvaluationReport: 'record',
+  evaluateOpening: 'evaluate', keepEvaluation: 'evaluate', readEvaluation: 'record', reproduceEvaluation: 'record', drawOpening: 'evaluate', drawEvaluation: 'record', reportOpening: 'evaluate', readEvaluationReport: 'record',
   listRules: 'evaluate', readRule: 'evaluate', listJurisdictions: 'evaluate', readJurisdiction: 'evaluate', listPublications: 'evaluate', readPublication: 'evaluate',
   listFacts: 'evaluate', listHoldPoints: 'evaluate', listReleases: 'evaluate', readForm: 'evaluate',
   listQuantities: 'evaluate', readQuantity: 'evaluate', computeQuantities: 'evaluate', takeOff: 'evaluate', planCuts: 'evaluate', analyzeDrivingRain: 'evaluate',

@@ -1,10 +1,21 @@
 import { z } from 'zod'
-import { evaluation } from '../evaluation/document.ts'
+import { evaluation, type Evaluation } from '../evaluation/document.ts'
+import { digestOfAssessment, evaluateInFull, type FullEvaluation } from '../evaluation/evaluate.ts'
+import { describeOpening } from '../opening/describe.ts'
+import { holdPointId } from '../opening/hold-points.ts'
+import type { Opening } from '../opening/opening.ts'
 import { openingSchema } from '../opening/schema.ts'
-import { around, evaluatedOpening } from './evaluated-opening.ts'
-import type { Operation } from './operation.ts'
+import { failure, parseInput, type Answer, type Dependencies, type Operation } from './operation.ts'
+import { place, resolvePlace, type Place } from './place.ts'
 
+/** What is said beside the opening wherever one is evaluated. */
+export const around = {
+  ...place,
+  holdPoint: holdPointId.nullish().meta({ description: 'Where the work stands. What an earlier operation hid then counts as covered.' }),
+}
 const input = z.strictObject({ opening: openingSchema, ...around })
+/** The opening is read by its own parser, which also settles lengths, so that all problems are told at once. */
+export const unread = z.strictObject({ opening: z.unknown().optional(), ...around })
 
 export const evaluateOpening: Operation<typeof input, typeof evaluation> = {
   name: 'evaluateOpening',
@@ -13,7 +24,25 @@ export const evaluateOpening: Operation<typeof input, typeof evaluation> = {
   input,
   output: evaluation,
   run: (deps, raw) => {
-    const answered = evaluatedOpening(deps, raw)
-    return answered.ok ? { ok: true, value: answered.value.evaluation } : answered
+    const evaluated = evaluateAs(unread, deps, raw)
+    return evaluated.ok ? { ok: true, value: stamped(deps, evaluated.value.full) } : evaluated
   },
+}
+
+/** The evaluation document: what was found, with an id, the moment and the digest. */
+export function stamped({ newId, now }: Dependencies, { assessment }: FullEvaluation): Evaluation {
+  return { id: newId(), evaluatedAt: now().toISOString(), ...assessment, digest: digestOfAssessment(assessment) }
+}
+
+type Around = Place & { readonly holdPoint?: z.output<typeof holdPointId> | null | undefined }
+
+/** A request to evaluate an opening, read and answered in full; every problem with it is told at once. */
+export function evaluateAs<R extends Around>(schema: z.ZodType<R>, deps: Dependencies, raw: unknown): Answer<{ readonly request: R; readonly opening: Opening; readonly full: FullEvaluation }> {
+  const request = parseInput(schema, raw)
+  const opening = describeOpening(typeof raw === 'object' && raw !== null && 'opening' in raw ? raw.opening : undefined)
+  const problems = [...(request.ok ? [] : request.problems), ...(opening.ok ? [] : opening.problems.map((problem) => ({ ...problem, pointer: `/opening${problem.pointer}` })))]
+  if (!request.ok || !opening.ok) return failure('invalidInput', problems)
+  const ruleSet = resolvePlace(deps, request.value)
+  if (!ruleSet.ok) return ruleSet
+  return { ok: true, value: { request: request.value, opening: opening.value, full: evaluateInFull(opening.value, ruleSet.value, deps.catalog, request.value.holdPoint ?? null) } }
 }

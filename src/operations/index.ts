@@ -2,11 +2,12 @@ import { analyzeDrivingRain } from './analyze-driving-rain.ts'
 import { adoptDraft } from './adopt-draft.ts'
 import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './amendment-drafts.ts'
 import { listAmendments, readAmendment } from './amendments.ts'
+import { drawOpening } from './draw-opening.ts'
 import { exportProject } from './export-project.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
 import { readForm, readOpeningForm } from './forms.ts'
 import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
-import { readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
+import { drawEvaluation, readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
 import { readBuilding } from './building.ts'
 import { readBuildingTable } from './building-table.ts'
 import { readBuildingReport, readEvaluationReport, reportOpening } from './reports.ts'
@@ -32,7 +33,7 @@ import { createWebhook, deleteWebhook, enableWebhook, listWebhooks, readWebhook,
 
 /** Everything the service does. */
 export const operations = {
-  evaluateOpening: serveEvaluation, keepEvaluation, readEvaluation, reproduceEvaluation, reportOpening, readEvaluationReport,
+  evaluateOpening: serveEvaluation, keepEvaluation, readEvaluation, reproduceEvaluation, drawOpening, drawEvaluation, reportOpening, readEvaluationReport,
   listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases, readForm,
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,

@@ -4,8 +4,8 @@ import type { Evaluation } from '../evaluation/document.ts'
 import { buildingPage } from '../report/building-page.ts'
 import { openingPage } from '../report/opening-page.ts'
 import { buildingAsked, buildingFor } from './building.ts'
-import { evaluatedOpening } from './evaluated-opening.ts'
-import { computeAgain, keptAsked, keptFor } from './kept-evaluations.ts'
+import { evaluateAs, stamped, unread } from './evaluate-opening.ts'
+import { catalogOf, keptAsked, keptFor } from './kept-evaluations.ts'
 import { defineRecordOperation, type RecordOperation } from './operation.ts'
 import { catalogAsked, withRelease } from './serve-evaluation.ts'
 
@@ -23,9 +23,10 @@ export const reportOpening: RecordOperation<typeof reportRequest, typeof page> =
   run: async (deps, raw) => {
     const asked = await catalogAsked(deps, raw)
     if (!asked.ok) return asked
-    const answered = evaluatedOpening({ ...deps, catalog: asked.value.catalog }, asked.value.request)
-    if (!answered.ok) return answered
-    const { opening, full, evaluation } = answered.value
+    const evaluated = evaluateAs(unread, { ...deps, catalog: asked.value.catalog }, asked.value.request)
+    if (!evaluated.ok) return evaluated
+    const { opening, full } = evaluated.value
+    const evaluation = stamped(deps, full)
     deps.tally?.evaluated(evaluation.summary.verdict)
     const origin = { publicUrl: deps.publicUrl, path: null, request: requestOf(raw as object, evaluation) }
     return { ok: true, value: openingPage({ evaluation, drawings: drawings(opening, full), withoutDrawings: null, origin }) }
@@ -42,17 +43,19 @@ export const readEvaluationReport = defineRecordOperation({
   name: 'readEvaluationReport',
   cost: { units: 10 },
   summary: 'Report on a kept evaluation',
-  description: 'A kept evaluation, word for word as it was given, as a page of HTML to print. Drawings are in it when the evaluation can be reproduced.',
+  description: 'A kept evaluation, word for word as it was given, as a page of HTML to print. Drawings are in it while the catalog of that time is here.',
   input: keptAsked,
   output: page,
   answer: async (deps, { evaluation: id }) => {
     const found = await keptFor(deps, id)
     if (!found.ok) return found
-    const { answer, digest, request } = found.value
-    const again = await computeAgain(deps, found.value)
-    const same = again.ok && again.value.evaluation.digest === digest
+    const { answer, request } = found.value
+    const catalog = await catalogOf(deps, found.value)
+    const again = catalog && evaluateAs(unread, { ...deps, catalog }, request)
+    const evaluation = answer as Evaluation
+    const drawn = again?.ok ? drawings(again.value.opening, { ...again.value.full, assessment: evaluation }) : []
     const origin = { publicUrl: deps.publicUrl, path: `/v1/evaluations/${encodeURIComponent(id)}`, request }
-    return { ok: true, value: openingPage({ evaluation: answer as Evaluation, drawings: same ? drawings(again.value.opening, again.value.full) : [], withoutDrawings: 'The evaluation cannot be computed again here as it was given, so nothing is drawn.', origin }) }
+    return { ok: true, value: openingPage({ evaluation, drawings: drawn, withoutDrawings: 'The catalog of that time is not here, so nothing is drawn.', origin }) }
   },
 })
 

@@ -66,6 +66,7 @@ const steps: readonly Step[] = [
   { operation: 'evaluateOpening', body: { ...(exampleOf('evaluateOpening') as object), keep: true }, after: ({ body }) => { made['evaluation'] = (body as { id: string }).id } },
   { operation: 'readEvaluation', path: () => ({ evaluation: made['evaluation'] ?? '' }) }, { operation: 'reproduceEvaluation', path: () => ({ evaluation: made['evaluation'] ?? '' }) },
   { operation: 'reportOpening' }, { operation: 'readEvaluationReport', path: () => ({ evaluation: made['evaluation'] ?? '' }) },
+  { operation: 'drawOpening' }, { operation: 'drawEvaluation', path: () => ({ evaluation: made['evaluation'] ?? '', kind: 'section' }) },
   { operation: 'listRules', query: { first: '3' } }, { operation: 'readRule', path: () => ({ rule: 'lintel.bearing-length' }) },
   { operation: 'listJurisdictions' }, { operation: 'readJurisdiction', path: () => ({ jurisdiction: 'us-xa-101' }) },
   { operation: 'listAmendments' }, { operation: 'readAmendment', path: () => ({ jurisdiction: 'us-xa', instrument: 'rule-210-45' }) },

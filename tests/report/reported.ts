@@ -2,19 +2,30 @@ import { readFileSync } from 'node:fs'
 import { HtmlValidate } from 'html-validate'
 import { parse } from 'yaml'
 import { drawings } from '../../src/drawing/index.ts'
-import { evaluatedOpening, type EvaluatedOpening } from '../../src/operations/evaluated-opening.ts'
+import type { Evaluation } from '../../src/evaluation/document.ts'
+import type { FullEvaluation } from '../../src/evaluation/evaluate.ts'
+import type { Opening } from '../../src/opening/opening.ts'
+import { evaluateAs, stamped, unread } from '../../src/operations/evaluate-opening.ts'
 import { openingPage, type ReportedOpening } from '../../src/report/opening-page.ts'
 import { realCatalog } from '../catalog/real-catalog.ts'
 
 const catalog = await realCatalog()
 const around = { jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01', holdPoint: 'headFlashing' }
 
+export interface EvaluatedOpening {
+  readonly opening: Opening
+  readonly full: FullEvaluation
+  readonly evaluation: Evaluation
+}
+
 /** A fixture as it is evaluated at the invented city, with something changed. */
 export function evaluated(fixture: string, change: object = {}): EvaluatedOpening {
   const opening = { ...(parse(readFileSync(`tests/fixtures/openings/${fixture}.yaml`, 'utf8')) as object), ...change }
-  const answered = evaluatedOpening({ catalog, now: () => new Date('2026-03-01T12:00:00Z'), newId: () => 'id-1' }, { ...around, opening })
+  const deps = { catalog, now: () => new Date('2026-03-01T12:00:00Z'), newId: () => 'id-1' }
+  const answered = evaluateAs(unread, deps, { ...around, opening })
   if (!answered.ok) throw new Error(JSON.stringify(answered.problems))
-  return answered.value
+  const { opening: read, full } = answered.value
+  return { opening: read, full, evaluation: stamped(deps, full) }
 }
 
 export function reported({ opening, full, evaluation }: EvaluatedOpening, change: Partial<ReportedOpening> = {}): string {

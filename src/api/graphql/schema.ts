@@ -21,6 +21,8 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   reproduction: operations.reproduceEvaluation,
   report: operations.reportOpening,
   evaluationReport: operations.readEvaluationReport,
+  drawing: operations.drawOpening,
+  keptDrawing: operations.drawEvaluation,
   rules: operations.listRules,
   rule: operations.readRule,
   jurisdictions: operations.listJurisdictions,

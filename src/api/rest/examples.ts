@@ -37,6 +37,7 @@ const house = { title: '12 Quarry Walk', jurisdiction: 'us-xa-101-2400000', asOf
 export const examples: Readonly<Record<string, object>> = {
   evaluateOpening: evaluationExample,
   reportOpening: evaluationExample,
+  drawOpening: { ...evaluationExample, kind: 'elevation' },
   computeQuantities: {
     quantities: ['lintel.length', 'lintel.effective-span'], edition: 'irc-2021',
     given: [{ from: 'opening.width', value: '6 ft' }, { from: 'head.support.kind', value: 'looseSteelAngle' }, { from: 'head.support.bearing', value: '6 in' }],

@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync } from 'fastify'
 import { amendments } from './amendments.ts'
 import { answerConditionally } from '../conditional.ts'
+import { drawings } from './drawings.ts'
 import { evaluations } from './evaluations.ts'
 import { exports } from './exports.ts'
 import { facts } from './facts.ts'
@@ -22,5 +23,5 @@ export const rest: FastifyPluginAsync = async (app) => {
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   answerConditionally(app)
   keepAnswers(app)
-  for (const resource of [evaluations, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, reports, tokens, webhooks]) await app.register(resource)
+  for (const resource of [evaluations, drawings, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, reports, tokens, webhooks]) await app.register(resource)
 }

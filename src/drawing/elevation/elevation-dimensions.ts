@@ -1,9 +1,9 @@
-import { angleKinds } from '../angle.ts'
 import { dimensionLine, dimensionRoom, type Measure } from '../dimension-line.ts'
 import type { Frame } from '../drawn.ts'
 import { ends, type End } from '../known.ts'
 import { dimensionText } from '../length-words.ts'
 import type { Group } from '../shape.ts'
+import { flashingRunsOn } from './head-flashing.ts'
 import type { WallExtent } from './wall-extent.ts'
 
 export interface Room {
@@ -18,7 +18,7 @@ export function elevationDimensions(frame: Frame, wall: WallExtent, view: Room, 
   const { known } = frame
   const over = [
     ...(bears(frame) ? [pastJambs(frame, wall, 'head.support.bearing', 'bearing')] : []),
-    ...(known.flag('head.flashing.present') === false ? [] : [pastJambs(frame, wall, 'head.flashing.extensionPastJamb', 'flashing')]),
+    ...(hasFlashingEnds(known) ? [pastJambs(frame, wall, 'head.flashing.extensionPastJamb', 'flashing')] : []),
   ].filter((measures) => measures.length > 0)
   const under = known.flag('sill.flashing.present') === true ? pastJambs(frame, wall, 'sill.flashing.extensionPastJamb', 'sill flashing') : []
   const width = [measure(frame, 'opening.width', ['x', 0, wall.width], '')]
@@ -26,21 +26,24 @@ export function elevationDimensions(frame: Frame, wall: WallExtent, view: Room, 
   const [, headLine] = frame.at(0, wall.top)
   const [, footLine] = frame.at(0, wall.bottom)
   return [
-    ...over.map((measures, index) => horizontal(measures, headLine - 3 - index * dimensionRoom, headLine - 0.8, 'before')),
-    ...[...(under.length > 0 ? [under] : []), width].map((measures, index) => horizontal(measures, footLine + 3 + index * dimensionRoom, footLine + 0.8, 'after')),
+    ...over.map((measures, index) => horizontal(measures, headLine - 3 - index * dimensionRoom, headLine - 0.8, 'before')).toReversed(),
+    ...[...(under.length > 0 ? [under] : []), width].map((measures, index) => horizontal(measures, footLine + 3 + index * dimensionRoom, footLine + 0.8, 'after')).toReversed(),
     dimensionLine({ along: 'y', at: edge, from: edge + 3, least: view.top, greatest: view.bottom, side: 'before', measures: upright(frame, wall) }),
   ]
 }
 
 /** How many lines lie over and under the wall. */
 export function rowsOfDimensions(known: Frame['known']): { readonly over: number; readonly under: number } {
-  const flashing = known.flag('head.flashing.present') === false ? 0 : 1
-  return { over: (bears({ known }) ? 1 : 0) + flashing, under: known.flag('sill.flashing.present') === true ? 2 : 1 }
+  return { over: (bears({ known }) ? 1 : 0) + (hasFlashingEnds(known) ? 1 : 0), under: known.flag('sill.flashing.present') === true ? 2 : 1 }
+}
+
+function hasFlashingEnds(known: Frame['known']): boolean {
+  return known.flag('head.flashing.present') !== false && !flashingRunsOn(known)
 }
 
 function bears({ known }: Pick<Frame, 'known'>): boolean {
   const kind = known.choice('head.support.kind')
-  return kind !== undefined && kind !== 'shelfAngle' && kind !== 'masonryArch' && kind !== 'none' && (angleKinds.includes(kind) || kind !== '')
+  return kind !== undefined && kind !== 'shelfAngle' && kind !== 'masonryArch' && kind !== 'none'
 }
 
 function pastJambs(frame: Frame, wall: WallExtent, path: string, what: string): readonly Measure[] {

@@ -47,7 +47,7 @@ function archRing({ at, scale }: Frame, wall: WallExtent): Drawn {
   const [from, to] = [archLine(wall, 0, count), archLine(wall, depth, count)]
   const joints = from.slice(1, -1).map(([x, y], index) => { const [ox, oy] = to[index + 1] ?? [x, y]; return [at(x, y), at(ox, oy)] })
   const ring = [...inner, ...outer.toReversed()].map(([x, y]) => at(x, y))
-  const shapes: Shape[] = [outline('mask', ...ring), strokes('joint', ...joints), strokes('unknown', [...outer.map(([x, y]) => at(x, y))])]
+  const shapes: Shape[] = [outline('mask', ...ring), strokes('joint', ...joints), strokes('visible', ...[0, -1].map((end) => [inner.at(end), outer.at(end)].flatMap((place) => (place ? [at(...place)] : [])))), strokes('unknown', [...outer.map(([x, y]) => at(x, y))])]
   return {
     shapes: [part('archRing', shapes, { known: 'false', rise: String(height - springing) })], anchors: [['lintel', at(width / 2, height + depth / 2)]],
     notes: ['The depth of the arch ring is not described; one brick is drawn.', ...(springing === height ? ['The rise of the arch is not known; the head is drawn straight.'] : [])],

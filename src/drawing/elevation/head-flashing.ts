@@ -1,6 +1,7 @@
 import { nothing, type Drawn, type Frame } from '../drawn.ts'
 import { ends, type End } from '../known.ts'
-import { part, round, strokes, words, type Point, type Shape } from '../shape.ts'
+import { box, part, round, strokes, textSize, words, type Point, type Shape } from '../shape.ts'
+import { textWidth } from '../text-width.ts'
 import type { WallExtent } from './wall-extent.ts'
 
 const unknownExtension = 150
@@ -20,7 +21,7 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
   const level = flashingLevel(frame, wall)
   const anchor: Drawn['anchors'] = [['headFlashing', at(wall.width * 0.7, level)]]
   if (isPresent === false) return { ...nothing, anchors: anchor, notes: ['No head flashing is described.'] }
-  const runsOn = known.choice('head.support.kind') === 'shelfAngle' || known.flag('head.flashing.continuousPastOpening') === true
+  const runsOn = flashingRunsOn(known)
   const [left, right] = ends.map((end) => endOf(frame, wall, end, runsOn)) as [FlashingEnd, FlashingEnd]
   const upstand = known.length('head.flashing.upstand')
   const top = level + (upstand ?? unknownUpstand)
@@ -28,7 +29,7 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
   const shapes: Shape[] = [
     part('upstand', [strokes(upstand === undefined ? 'unknown' : 'hidden', [at(left.x, level), at(left.x, top), at(right.x, top), at(right.x, level)])], { known: String(upstand !== undefined) }),
     part('pan', [strokes(isKnown ? 'sheetMetal' : 'unknown', [at(left.x, level), at(right.x, level)])], { known: String(isKnown) }),
-    ...[left, right].flatMap((end) => (runsOn ? [] : [dam(frame, end, level)])),
+    ...[left, right].flatMap((end) => (runsOn ? [] : [dam(frame, end, level, (end.end === 'left' ? end.x - wall.left : wall.right - end.x) * frame.scale)])),
   ]
   return {
     shapes: [part('headFlashing', shapes)],
@@ -39,6 +40,11 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
       ...(wall.headShape === 'flat' ? [] : ['The flashing over an arch is drawn level above the ring; its height is not described.']),
     ],
   }
+}
+
+/** Over a shelf angle there are no ends beside this opening. */
+export function flashingRunsOn(known: Frame['known']): boolean {
+  return known.choice('head.support.kind') === 'shelfAngle' || known.flag('head.flashing.continuousPastOpening') === true
 }
 
 interface FlashingEnd {
@@ -59,17 +65,21 @@ function endOf({ known }: Frame, { width, left, right }: WallExtent, end: End, r
 }
 
 /** A dam stands at the end of the pan. Where there is none the end is left open and an arrow shows where the water runs. */
-function dam({ at, scale }: Frame, { end, x, damHeight }: FlashingEnd, level: number): Shape {
+function dam({ at, scale }: Frame, { end, x, damHeight }: FlashingEnd, level: number, room: number): Shape {
   const data = { member: end, known: String(damHeight !== undefined), height: damHeight === undefined ? '' : String(damHeight) }
   const foot = at(x, level)
-  if (damHeight === 0) return part('endDam', spill(foot, end === 'left' ? -1 : 1), { ...data, present: 'false' })
+  if (damHeight === 0) return part('endDam', spill(foot, end === 'left' ? -1 : 1, room), { ...data, present: 'false' })
   const top: Point = [foot[0], foot[1] - (damHeight ?? unknownDam) * scale]
   const shapes: Shape[] = [strokes(damHeight === undefined ? 'unknown' : 'sheetMetal', [foot, top])]
   if (damHeight === undefined) shapes.push(words('?', [foot[0] + (end === 'left' ? -1 : 1), top[1]], { anchor: end === 'left' ? 'end' : 'start', weight: 'bold' }))
   return part('endDam', shapes, { ...data, present: damHeight === undefined ? 'unknown' : 'true' })
 }
 
-function spill([x, y]: Point, outward: 1 | -1): readonly Shape[] {
+function spill([x, y]: Point, outward: 1 | -1, room: number): readonly Shape[] {
   const [tipX, tipY] = [x + outward * 2.2, y + 1.8]
-  return [round('visible', [x, y], 0.7), strokes('leader', [[x + outward * 0.7, y], [x + outward * 1.6, y + 0.3], [tipX, tipY]], [[tipX - 0.9, tipY - 0.5], [tipX, tipY], [tipX + 0.2, tipY - 1]])]
+  const told = 'no dam'
+  const width = textWidth(told, textSize)
+  const [from, to] = outward === 1 ? [x + 2, x + 2 + width] : [x - 2 - width, x - 2]
+  const said: readonly Shape[] = room < width + 2.4 ? [] : [box('mask', [from, y + 2.2], [to, y + 5.4]), words(told, [from, y + 4.8])]
+  return [...said, round('visible', [x, y], 0.7), strokes('leader', [[x + outward * 0.7, y], [x + outward * 1.6, y + 0.3], [tipX, tipY]], [[tipX - 0.9, tipY - 0.5], [tipX, tipY], [tipX + 0.2, tipY - 1]])]
 }

@@ -1,4 +1,4 @@
-import { brickOf, ends, type BrickSizes, type End, type Known } from '../known.ts'
+import { brickOf, type BrickSizes, type End, type Known } from '../known.ts'
 
 /** The wall around an opening, in millimeters from its lower left corner: x to the right, y up. */
 export interface WallExtent {
@@ -27,19 +27,20 @@ export function wallExtent(known: Known): WallExtent | undefined {
   if (width === undefined || height === undefined) return undefined
   const brick = brickOf(known)
   const headShape = known.choice('opening.headShape') ?? 'flat'
-  const [left, right] = ends.map((end) => sideOf(known, end, brick))
-  const above = aboveHead(known, brick)
-  const grade = known.length('opening.sillAboveGrade')
-  const isNear = grade !== undefined && grade >= 0 && grade <= nearGrade
+  const [left, right] = [sideOf(known, 'left', brick), sideOf(known, 'right', brick)]
+  const above = aboveHead(known, brick, headShape)
   return {
     width, height, brick, headShape,
-    springing: height - (riseOf(known, headShape, width) ?? 0),
-    left: -(left?.reach ?? plainMargin), right: width + (right?.reach ?? plainMargin),
-    bottom: isNear ? -grade - Math.max(60, grade / 12) : -5 * (brick?.course ?? plainMargin / 3),
-    top: height + above.reach,
-    ended: { left: left?.ended ?? false, right: right?.ended ?? false, top: above.ended },
-    grade: isNear ? -grade : undefined,
+    springing: height - Math.min(height, riseOf(known, headShape, width) ?? 0),
+    left: -left.reach, right: width + right.reach, top: height + above.reach, ...footOf(known, brick),
+    ended: { left: left.ended, right: right.ended, top: above.ended },
   }
+}
+
+function footOf(known: Known, brick: BrickSizes | undefined): Pick<WallExtent, 'bottom' | 'grade'> {
+  const above = known.length('opening.sillAboveGrade')
+  if (above !== undefined && above >= 0 && above <= nearGrade) return { bottom: -above - Math.max(60, above / 12), grade: -above }
+  return { bottom: -5 * (brick?.course ?? plainMargin / 3), grade: undefined }
 }
 
 /** Rise of an arch in the opening; undefined where it is not known, nothing under a flat head. */
@@ -51,15 +52,16 @@ export function riseOf(known: Known, shape: string, width: number): number | und
 
 function sideOf(known: Known, end: End, brick: BrickSizes | undefined): { readonly reach: number; readonly ended: boolean } {
   const margin = brick ? 1.5 * (brick.length + brick.joint) : plainMargin
-  const parts = ['head.support.bearing', 'head.flashing.extensionPastJamb', 'sill.flashing.extensionPastJamb'].map((path) => known.length(path, end) ?? 0)
+  const parts = ['head.support.bearing', 'head.flashing.extensionPastJamb', 'sill.flashing.extensionPastJamb'].map((path) => known.glimpse(path, end) ?? 0)
   const wanted = Math.max(0, ...parts) + margin
-  const pier = known.length('opening.pierWidth', end)
+  const pier = known.glimpse('opening.pierWidth', end)
   return pier !== undefined && pier < wanted ? { reach: Math.max(pier, wanted / 4), ended: pier >= wanted / 4 } : { reach: wanted, ended: false }
 }
 
-function aboveHead(known: Known, brick: BrickSizes | undefined): { readonly reach: number; readonly ended: boolean } {
+function aboveHead(known: Known, brick: BrickSizes | undefined, headShape: string): { readonly reach: number; readonly ended: boolean } {
   const course = brick?.course ?? plainMargin / 3
-  const wanted = Math.max((known.length('head.flashing.upstand') ?? 0) + course, (brick?.length ?? 0) + 3 * course, 5 * course)
-  const given = known.length('wall.heightAboveHead')
+  const ring = headShape === 'flat' ? 0 : (brick?.length ?? 0)
+  const wanted = Math.max(ring + (known.glimpse('head.flashing.upstand') ?? 2 * course) + course, (brick?.length ?? 0) + 3 * course, 5 * course)
+  const given = known.glimpse('wall.heightAboveHead')
   return given !== undefined && given < wanted ? { reach: Math.max(given, course), ended: true } : { reach: wanted, ended: false }
 }

@@ -17,21 +17,26 @@ export interface WeepPlace {
 export function weeps({ at, known, scale }: Frame, { place, level, jointWidth, jointHeight }: WeepPlace): Drawn {
   const rows = known.rows(`weeps.${place}-positions`)
   const kind = known.choice(`${place}.weeps.kind`)
-  if (!rows) return nothing
+  if (!rows) return { ...nothing, notes: whyNot(known.result(`weeps.${place}-positions`)?.why, place) }
   const places = rows.flatMap((row) => weepAt(row))
   const height = known.length(`${place}.weeps.openHeight`) ?? jointHeight ?? unknownHeight
   const width = Math.max(leastWidth, jointWidth * scale)
+  const isWanting = kind === 'none' || known.flag(`${place}.flashing.present`) === false
   const drawn = places.map(({ x, number }): Shape => {
     const [px, py] = at(x, level)
     const corners = [[px - width / 2, py], [px + width / 2, py - Math.max(1, height * scale)]] as const
-    return part('weep', [kind === 'none' ? box('unknown', ...corners) : box('weep', ...corners)], { weep: String(number), x: String(x) })
+    return part('weep', [box(isWanting ? 'wanted' : 'weep', ...corners)], { weep: String(number), x: String(x) })
   })
   const middle = places[Math.floor(places.length / 2)]
   return {
     shapes: [part(`${place}Weeps`, drawn, { kind: kind ?? 'unknown' })],
     anchors: middle ? [[`${place}Weeps`, at(middle.x, level + height)]] : [],
-    notes: kind === 'none' ? [`No weeps are described at the ${place}; dashed is where they belong.`] : [],
+    notes: isWanting ? [`No ${kind === 'none' ? 'weeps are' : 'flashing is'} described at the ${place}; the weeps drawn dashed are where they belong.`] : [],
   }
+}
+
+function whyNot(why: string | null | undefined, place: string): readonly string[] {
+  return why ? [`Weeps at the ${place} are not laid out: ${why}`] : []
 }
 
 function weepAt(row: Row): readonly { readonly x: number; readonly number: number }[] {

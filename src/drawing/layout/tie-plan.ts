@@ -22,7 +22,7 @@ export function wallEnds(known: Known): WallEnds | undefined {
 /** Every tie of the wall around the opening, as the layout has it. */
 export function tiePlan(frame: Frame, ends: WallEnds, width: number, height: number): Drawn {
   const { at } = frame
-  const plan = ties(frame, { left: ends.left - 1, right: ends.right + 1, bottom: ends.bottom - 1, top: ends.top + 1 })
+  const plan = ties(frame, { left: -Infinity, right: Infinity, bottom: -Infinity, top: Infinity })
   if (plan.shapes.length === 0) return nothing
   const shapes = [box('outline', at(ends.left, ends.bottom), at(ends.right, ends.top)), part('opening', [box('outline', at(0, 0), at(width, height))])]
   return { ...plan, shapes: [part('wall', shapes), ...plan.shapes] }

@@ -1,6 +1,6 @@
 import { dimensionLine, dimensionRoom, type Measure } from '../dimension-line.ts'
 import { dimensionText } from '../length-words.ts'
-import { box, outline, part, strokes, words, type Group, type Point, type Shape } from '../shape.ts'
+import { box, outline as closed, part, strokes, words, type Group, type Point, type Shape } from '../shape.ts'
 import { breakLine } from '../elevation/bond.ts'
 import type { UnitSystem } from '../../units/dimension.ts'
 import { levelsOf, type Blank, type BlankFold } from './blank.ts'
@@ -35,10 +35,10 @@ export function blankView(blank: Blank, room: BlankRoom): BlankView {
   const bottom = top + blank.width * scale
   const letters = lettered(blank, at)
   const shapes: Shape[] = [
-    part('outline', [outline('outline', ...blank.outline.map(([x, y]) => at(x, y)))], { length: String(blank.length), width: String(blank.width) }),
+    part('outline', [closed('outline', ...blank.outline.map(([x, y]) => at(x, y)))], { length: String(blank.length), width: String(blank.width) }),
     ...(isWhole ? [] : cut(left + half, left + half + cutGap, top, bottom)),
     ...blank.folds.map((fold) => foldLine(fold, at, isWhole ? undefined : [left + half, left + half + cutGap])),
-    ...letters.flatMap(({ letter, place: [x, y] }) => [box('mask', [x - 1.5, y - 1.5], [x + 1.5, y + 1.5]), words(letter, [x, y + 0.9], { anchor: 'middle', weight: 'bold', size: 2.6 })]),
+    ...letters.map(({ letter, place: [x, y] }) => words(letter, [x, y + 0.9], { anchor: 'middle', weight: 'bold', size: 2.6 })),
     ...dimensions(blank, { at, system, left, right: left + drawnLength, top, bottom }),
   ]
   return { group: part('blank', shapes), height: bottom + dimensionRoom + 2 - room.top, at, letters }
@@ -55,19 +55,31 @@ function foldLine({ name, from, to, direction, angle }: BlankFold, at: BlankView
   return part('fold', [strokes(direction === 'up' ? 'fold' : 'hidden', ...pieces)], { name, direction, angle: String(angle) })
 }
 
-/** A letter on each fold, where there is room on it that no other letter has taken. */
-function lettered({ folds, damFolds }: Blank, at: BlankView['at']): readonly { readonly letter: string; readonly fold: BlankFold; readonly place: Point }[] {
+/** A letter beside each fold, where no other letter and no line is near; none where there is no room. */
+function lettered({ outline, folds, damFolds }: Blank, at: BlankView['at']): readonly { readonly letter: string; readonly fold: BlankFold; readonly place: Point }[] {
   const taken: Point[] = []
+  const edges = outline.map((from, index) => [at(...from), at(...(outline[(index + 1) % outline.length] ?? from))] as const)
+  const lines = [...folds.map(({ from, to }) => [at(...from), at(...to)] as const), ...edges]
   return folds.flatMap((fold, index) => {
     const isLong = Math.abs(fold.to[0] - fold.from[0]) > (damFolds[1] - damFolds[0]) / 2
     const [a, b] = [at(...fold.from), at(...fold.to)]
-    const places = isLong ? [6, 11, 16, 21, 26].map((along): Point => [a[0] + along, a[1]]) : [0.5, 0.35, 0.65, 0.2, 0.8].map((share): Point => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share])
-    const fits = ([x, y]: Point) => Math.hypot(b[0] - a[0], b[1] - a[1]) >= 4 && taken.every(([tx, ty]) => Math.abs(tx - x) > 3.4 || Math.abs(ty - y) > 3.4)
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1])
+    const shares = isLong ? [6, 11, 16, 21, 26].map((along) => along / length) : [0.5, 0.65, 0.35, 0.8, 0.2]
+    const [nx, ny] = [(b[1] - a[1]) / length, (a[0] - b[0]) / length]
+    const places = shares.flatMap((share) => [2, -2].map((beside): Point => [a[0] + (b[0] - a[0]) * share + nx * beside, a[1] + (b[1] - a[1]) * share + ny * beside]))
+    const fits = (place: Point) => taken.every(([x, y]) => Math.abs(x - place[0]) > 3 || Math.abs(y - place[1]) > 3.2) && lines.every(([from, to]) => distance(place, from, to) > 1.2)
     const place = places.find(fits)
     if (!place) return []
     taken.push(place)
     return [{ letter: String.fromCharCode(97 + index), fold, place }]
   })
+}
+
+/** Of a point from a stretch. */
+function distance([x, y]: Point, [x1, y1]: Point, [x2, y2]: Point): number {
+  const size = (x2 - x1) ** 2 + (y2 - y1) ** 2
+  const share = size === 0 ? 0 : Math.max(0, Math.min(1, ((x - x1) * (x2 - x1) + (y - y1) * (y2 - y1)) / size))
+  return Math.hypot(x - x1 - share * (x2 - x1), y - y1 - share * (y2 - y1))
 }
 
 interface Edges extends Pick<BlankView, 'at'> {

@@ -12,10 +12,10 @@ export const decisions: Readonly<Record<Decision, Readonly<Record<string, string
     evaluateOpening: 'evaluation keepEvaluation', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
     listPublications: 'publications', readPublication: 'publication', listQuantities: 'quantities', readQuantity: 'quantity', computeQuantities: 'computation',
     takeOff: 'takeOff', planCuts: 'cutList', analyzeDrivingRain: 'drivingRain', listFacts: 'facts', listHoldPoints: 'holdPoints', readForm: 'form', reportOpening: 'report',
-    listAmendments: 'amendments', readAmendment: 'amendment', listReleases: 'releases',
+    listAmendments: 'amendments', readAmendment: 'amendment', listReleases: 'releases', drawOpening: 'drawing',
   },
   record: {
-    readEvaluation: 'keptEvaluation', reproduceEvaluation: 'reproduction', readEvaluationReport: 'evaluationReport', listProjects: 'projects', readProject: 'project', changeProject: 'changeProject',
+    readEvaluation: 'keptEvaluation', reproduceEvaluation: 'reproduction', readEvaluationReport: 'evaluationReport', drawEvaluation: 'keptDrawing', listProjects: 'projects', readProject: 'project', changeProject: 'changeProject',
     postEntries: 'postEntries', importSchedule: 'importSchedule', postFormAnswers: 'postFormAnswers', readOpeningRecord: 'openingRecord',
     evaluateRecordedOpening: 'recordedEvaluation', readOpeningForm: 'openingForm', readJournal: 'journal', exportProject: 'projectExport',
     listOpenings: 'openings', readBuilding: 'building', readBuildingTable: 'buildingTable', readBuildingReport: 'buildingReport',
