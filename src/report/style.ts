@@ -72,7 +72,8 @@ figcaption{margin-top:.4rem;font-size:.87em}
 .footnotes{list-style:none;padding:0;font-size:.8em;columns:2;column-gap:2rem}
 .footnotes li{break-inside:avoid;margin:.15rem 0}
 .footnotes span:first-child{font-weight:600}
-.reference{font-size:.85em;white-space:nowrap}
+.reference,.mind a{display:inline-block;min-width:1.5rem;min-height:1.5rem;text-align:center;white-space:nowrap}
+.reference{font-size:.85em}
 :focus-visible{outline:3px solid #1b5fbf;outline-offset:2px}
 @media screen and (max-width:40rem){
 h1{font-size:1.8rem}
@@ -87,6 +88,7 @@ h1{font-size:1.8rem}
 body{max-width:none;padding:0;font-size:9pt}
 h1{font-size:20pt}h2{font-size:13pt;margin-top:16pt}h3{font-size:11pt;margin-top:11pt}h4{font-size:10pt}
 a{text-decoration:none}
+.reference,.mind a{display:inline;min-width:0;min-height:0}
 .wide{overflow:visible}
 .sheet{border:0;padding:0}
 pre{font-size:7.5pt;background:none}
