@@ -159,9 +159,9 @@ describe.each([['a phone', phone], ['a desk', desk]] as const)('on %s', (_, view
     await page.close()
   })
 
-  test.each([['an opening', () => reported(evaluated('louver'))], ['an opening with misses', () => reported(evaluated('missed-end-dam'), { drawings: [] })]] as const)('the report on %s has nothing against it by axe-core', async (_, report) => {
+  test('the report on an opening has nothing against it by axe-core', async () => {
     const page = await chromium.browser.newPage({ viewport, colorScheme: viewport === desk ? 'dark' : 'light' })
-    await page.setContent(report())
+    await page.setContent(viewport === desk ? reported(evaluated('louver')) : reported(evaluated('missed-end-dam'), { drawings: [] }))
     expect(await violations(page)).toEqual([])
     await page.close()
   })
@@ -194,9 +194,9 @@ describe('at 320 pixels', () => {
 })
 
 describe('on paper', () => {
-  test.each([['A4', 595, 842], ['Letter', 612, 792]] as const)('%s: pages of that size, no finding cut, table heads again on each', async (format, width, height) => {
+  test.each([['A4', 595, 842], ['Letter', 612, 792]] as const)('%s: pages of that size; findings and rows stay whole, heads of tables come again', async (format, width, height) => {
     const page = await chromium.browser.newPage()
-    await page.setContent(reported(evaluated('missed-end-dam')))
+    await page.setContent(reported(evaluated('missed-end-dam'), { drawings: [] }))
     const pdf = (await page.pdf({ format })).toString('latin1')
     const boxes = [...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(([, w, h]) => [Math.round(Number(w)), Math.round(Number(h))])
     expect(boxes.length).toBeGreaterThan(5)
