@@ -14,7 +14,7 @@ const report = (out: string, ...more: readonly string[]) => runCommand(['report'
 
 describe('the command "report"', () => {
   test('writes a page, and ends with 1 when a mandatory rule is not met', async () => {
-    expect(await report('a.html')).toEqual({ text: `${join(folder, 'a.html')}: W-203, fail\n`, exitCode: 1 })
+    expect(await report('a.html')).toEqual({ text: `${join(folder, 'a.html')}: Milldam Yard, stair window 2, fail\n`, exitCode: 1 })
     const page = readFileSync(join(folder, 'a.html'), 'utf8')
     expect(page).toContain('data-kind="elevation"')
     expect(page).not.toContain('size:a4')

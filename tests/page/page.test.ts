@@ -50,7 +50,7 @@ describe('the page', () => {
     const page = await shown(desk)
     expect(await page.getByRole('status').first().textContent()).toMatch(/^\s*W-104: Fail A mandatory rule is not met\. 26 met, 6 not met \(1 mandatory\)/)
     expect(await page.locator('[data-rule="lintel.bearing-length"].miss').textContent()).toContain('Found 3 1/2 in; required at least 6 in (152 mm); off by 2 1/2 in.')
-    expect(await page.getByRole('img', { name: 'Front elevation: W-104' }).evaluate((image) => (image as unknown as { naturalWidth: number }).naturalWidth)).toBeGreaterThan(300)
+    expect(await page.getByRole('img', { name: 'Front elevation: W-104' }).evaluate('(image) => image.naturalWidth')).toBeGreaterThan(300)
     expect(await page.locator('#next li').count()).toBe(8)
     expect(await page.locator('#notice').textContent()).toContain('must be confirmed by a licensed professional')
     const sent = JSON.parse(/ -d '([\s\S]*)'$/.exec(await page.locator('#curl').textContent() ?? '')?.[1] ?? '') as object
@@ -62,7 +62,7 @@ describe('the page', () => {
     const page = await shown(desk)
     await page.locator('[data-rule="lintel.bearing-length"].miss').getByRole('button').click()
     const right = page.locator('#fact-head-support-bearing-right')
-    expect(await page.locator('#fact-head-support-bearing-left').evaluate((field) => field === (field.ownerDocument as unknown as { activeElement: unknown }).activeElement)).toBe(true)
+    expect(await page.evaluate('document.activeElement.id')).toBe('fact-head-support-bearing-left')
     await right.fill('160 mm')
     await page.locator('[data-rule="lintel.bearing-length"].miss').waitFor({ state: 'detached' })
     await settled(page)
@@ -83,10 +83,10 @@ describe('the page', () => {
     const page = await shown(desk)
     const { items } = (await open.http.get('/v1/facts?first=200')).body as { items: readonly { fact: string; choices: readonly string[]; least: string | null }[] }
     const kind = items.find(({ fact }) => fact === 'head.support.kind')
-    expect(await page.locator('#fact-head-support-kind option').evaluateAll((options) => options.map((option) => option.getAttribute('value')))).toEqual(['', ...(kind?.choices ?? ['none'])])
+    expect(await page.evaluate(`[...document.querySelectorAll('#fact-head-support-kind option')].map((option) => option.value)`)).toEqual(['', ...(kind?.choices ?? ['none'])])
     const width = items.find(({ fact }) => fact === 'opening.width')
     expect(await page.locator('#fact-opening-width-help').textContent()).toContain(`Between ${width?.least ?? 'none'} and`)
-    expect(await page.locator('[data-fact]').evaluateAll((fields) => new Set(fields.map((field) => field.getAttribute('data-fact'))).size)).toBeGreaterThan(items.length - 1)
+    expect(await page.evaluate(`new Set([...document.querySelectorAll('[data-fact]')].map((field) => field.dataset.fact)).size`)).toBeGreaterThan(items.length - 1)
     await page.close()
   })
 
@@ -98,7 +98,7 @@ describe('the page', () => {
     await page.keyboard.press('Tab')
     expect(await page.evaluate('document.activeElement.tagName')).toBe('SUMMARY')
     await page.locator('#stage-lintelSet > summary').focus()
-    if (!(await page.locator('#stage-lintelSet').evaluate((stage) => stage.hasAttribute('open')))) await page.keyboard.press('Enter')
+    if ((await page.locator('#stage-lintelSet').getAttribute('open')) === null) await page.keyboard.press('Enter')
     for (let presses = 0; presses < 60 && (await page.evaluate('document.activeElement.id')) !== 'fact-head-support-bearing-right'; presses += 1) await page.keyboard.press('Tab')
     await page.keyboard.press('ControlOrMeta+A')
     await page.keyboard.type('6 in')
@@ -112,7 +112,7 @@ describe('the page', () => {
     const [report] = await Promise.all([page.waitForEvent('popup'), page.getByRole('button', { name: 'Report to print' }).click()])
     expect(await report.locator('h1').textContent()).toBe('W-104')
     expect(await report.locator('svg[data-kind]').count()).toBe(4)
-    expect(await report.locator('h1').evaluate((heading) => (globalThis as unknown as { getComputedStyle: (of: unknown) => { fontSize: string } }).getComputedStyle(heading).fontSize)).toBe('36px')
+    expect(await report.evaluate(`getComputedStyle(document.querySelector('h1')).fontSize`)).toBe('36px')
     await page.close()
   })
 
@@ -138,7 +138,7 @@ describe('the page', () => {
     await page.goto(await scarce.app.listen({ port: 0, host: '127.0.0.1' }))
     await settled(page)
     for (const width of ['49', '50', '51', '52', '53', '54']) {
-      await page.locator('#fact-opening-width').evaluate((field) => { (field.closest('details') as unknown as { open: boolean }).open = true })
+      await page.evaluate(`document.getElementById('fact-opening-width').closest('details').open = true`)
       await page.locator('#fact-opening-width').fill(width)
       await page.waitForTimeout(500)
     }
@@ -150,7 +150,7 @@ describe('the page', () => {
 describe.each([['a phone', phone], ['a desk', desk]] as const)('on %s', (_, viewport) => {
   test('the page has nothing against it by axe-core, and none of its colors in the dark', async () => {
     const page = await shown(viewport)
-    for (const details of await page.locator('#facts > details:has([aria-describedby]):nth-child(-n+3), #misses details').all()) await details.evaluate((one) => one.setAttribute('open', ''))
+    await page.evaluate(`document.querySelectorAll('#facts > details:nth-child(-n+3), #misses details').forEach((one) => { one.open = true })`)
     await page.locator('#fact-opening-width').fill('wide')
     await page.locator('#fact-opening-width-error span').waitFor()
     expect(await violations(page)).toEqual([])
@@ -177,7 +177,7 @@ describe.each([['a phone', phone], ['a desk', desk]] as const)('on %s', (_, view
 describe('at 320 pixels', () => {
   test('nothing is moved sideways: the page', async () => {
     const page = await shown({ width: 320, height: 640 })
-    for (const details of await page.locator('details').all()) await details.evaluate((one) => one.setAttribute('open', ''))
+    await page.evaluate(`document.querySelectorAll('details').forEach((one) => { one.open = true })`)
     expect(await overflow(page)).toBe(0)
     await page.close()
   })
@@ -202,7 +202,7 @@ describe('on paper', () => {
     expect(boxes.length).toBeGreaterThan(5)
     for (const [w = 0, h = 0] of boxes) expect(Math.abs(w - width) + Math.abs(h - height)).toBeLessThanOrEqual(2)
     await page.emulateMedia({ media: 'print' })
-    const styleOf = (selector: string, property: string) => page.locator(selector).first().evaluate((one, name) => (globalThis as unknown as { getComputedStyle: (of: unknown) => Record<string, string> }).getComputedStyle(one)[name], property)
+    const styleOf = (selector: string, property: string) => page.evaluate(`getComputedStyle(document.querySelector('${selector}')).${property}`)
     expect(await styleOf('article.miss', 'breakInside')).toBe('avoid')
     expect(await styleOf('tbody tr', 'breakInside')).toBe('avoid')
     expect(await styleOf('thead', 'display')).toBe('table-header-group')
