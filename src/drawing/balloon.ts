@@ -14,12 +14,18 @@ export const balloonRoom = 10
 const height = 5
 const gap = 1
 
+/** How high a column has to be for so many numbers. */
+export function roomForBalloons(count: number): number {
+  return count * (height + gap) + 2
+}
+
 /** Numbers beside the drawing, on the nearer side as far as there is room, each led to what it speaks of. */
 export function balloons(groups: readonly MarkGroup[], columns: BalloonColumns): Group {
   const middle = (columns.left + columns.right) / 2
   const room = Math.floor((columns.bottom - columns.top + gap) / (height + gap))
   const byNearness = groups.toSorted((a, b) => a.at[0] - b.at[0])
   const wantedLeft = byNearness.filter(({ at }) => at[0] < middle).length
+  if (columns.left === columns.right) return part('marks', column(groups, columns.left, columns, groups.some(({ at }) => at[0] > columns.left) ? 1 : -1))
   const leftCount = Math.max(groups.length - room, Math.min(wantedLeft, room))
   return part('marks', [...column(byNearness.slice(0, leftCount), columns.left, columns, 1), ...column(byNearness.slice(leftCount), columns.right, columns, -1)])
 }

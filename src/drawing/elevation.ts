@@ -1,6 +1,6 @@
 import type { FullEvaluation } from '../evaluation/evaluate.ts'
 import type { Opening } from '../opening/opening.ts'
-import { balloonRoom, balloons } from './balloon.ts'
+import { balloonRoom, balloons, roomForBalloons } from './balloon.ts'
 import { dimensionRoom } from './dimension-line.ts'
 import { together, type Drawn, type Frame } from './drawn.ts'
 import { elevationDimensions, rowsOfDimensions, type Room } from './elevation/elevation-dimensions.ts'
@@ -16,12 +16,14 @@ import { weeps } from './elevation/weeps.ts'
 import { knownOf, type Known } from './known.ts'
 import { markedIn } from './marks.ts'
 import { scaleFor } from './scale.ts'
-import { part, strokes, type Shape } from './shape.ts'
+import { boundsOf, part, strokes, type Shape } from './shape.ts'
 import { insideWidth, type SheetContent } from './sheet.ts'
 
 const dimensionColumn = 9
 const tallest = 150
 const lowest = 60
+/** Of signs and pens past what they stand for. */
+const overshoot = 2
 
 /** The front of the wall around the opening, seen from outside. */
 export function elevation(opening: Opening, evaluation: FullEvaluation): Omit<SheetContent, 'title' | 'subtitle'> | undefined {
@@ -29,27 +31,55 @@ export function elevation(opening: Opening, evaluation: FullEvaluation): Omit<Sh
   const wall = wallExtent(known)
   if (!wall) return undefined
   const { over, under } = rowsOfDimensions(known)
-  const room: Room = { left: dimensionColumn + balloonRoom, right: insideWidth - balloonRoom, top: over * dimensionRoom + 2, bottom: 0 }
-  const scale = scaleFor(opening.unitSystem, [[wall.right - wall.left, room.right - room.left], [wall.top - wall.bottom, tallest]])
-  const height = Math.max(lowest, (wall.top - wall.bottom) / scale.ratio)
-  const frame = frameOf(known, opening, wall, { scale: 1 / scale.ratio, middle: (room.left + room.right) / 2, top: room.top + (height - (wall.top - wall.bottom) / scale.ratio) / 2 })
-  const drawn = together(partsOf(frame, wall))
-  const marked = markedIn(new Map(drawn.anchors), evaluation)
-  const view = { ...room, bottom: room.top + height }
+  const room = { left: dimensionColumn + balloonRoom, right: insideWidth - balloonRoom, top: over * dimensionRoom + 2, bottom: 0 }
+  const bounds = extentOf(known, opening, wall)
+  const scale = scaleFor(opening.unitSystem, [[bounds.right - bounds.left, room.right - room.left - 2 * overshoot], [bounds.top - bounds.bottom, tallest]])
+  const drawnAt = (height: number) => {
+    const frame = frameOf(known, opening, { scale: 1 / scale.ratio, middle: (room.left + room.right) / 2, top: room.top + (height - (bounds.top - bounds.bottom) / scale.ratio) / 2, bounds })
+    const drawn = together(partsOf(frame, wall))
+    return { frame, height, drawn, marked: markedIn(new Map(drawn.anchors), evaluation) }
+  }
+  const wanted = Math.max(lowest, (bounds.top - bounds.bottom) / scale.ratio + overshoot)
+  const first = drawnAt(wanted)
+  const crowded = roomForBalloons(Math.ceil(first.marked.groups.length / 2))
+  const { frame, height, drawn, marked } = crowded > wanted ? drawnAt(crowded) : first
+  const spare = (height - (bounds.top - bounds.bottom) / scale.ratio) / 2
+  const view: Room = { ...room, bottom: room.top + height, headLine: room.top + spare, footLine: room.top + height - spare }
   const shapes: Shape[] = [
     ...drawn.shapes, ...elevationDimensions(frame, wall, view, dimensionColumn - 3),
     balloons(marked.groups, { left: dimensionColumn + balloonRoom / 2 - 2, right: insideWidth - balloonRoom / 2 + 2, top: view.top, bottom: view.bottom }),
   ]
   return {
-    view: { height: view.bottom + under * dimensionRoom + 3, shapes }, scale: `Scale ${scale.text} when printed at full size. Flashing, weeps and ties are drawn heavier than they are.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
+    view: { height: view.bottom + under * dimensionRoom + 3, shapes }, scale: `Scale ${scale.text} when printed at full size. Flashing, weeps and ties are drawn heavier.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
     marked, unknown: known.lacking(), notes: drawn.notes,
     key: [['sheetMetal', 'flashing, bearing'], ['weep', 'weep, as laid out'], ['tie', 'tie, as laid out'], ['hidden', 'behind the brick'], ['unknown', 'not known']],
   }
 }
 
-function frameOf(known: Known, { unitSystem }: Opening, wall: WallExtent, { scale, middle, top }: { readonly scale: number; readonly middle: number; readonly top: number }): Frame {
-  const center = (wall.left + wall.right) / 2
-  return { known, system: unitSystem, scale, at: (x, y) => [middle + (x - center) * scale, top + (wall.top - y) * scale] }
+interface Placing {
+  readonly scale: number
+  readonly middle: number
+  readonly top: number
+  readonly bounds: Extent
+}
+
+function frameOf(known: Known, { unitSystem }: Opening, { scale, middle, top, bounds }: Placing): Frame {
+  const center = (bounds.left + bounds.right) / 2
+  return { known, system: unitSystem, scale, at: (x, y) => [middle + (x - center) * scale, top + (bounds.top - y) * scale] }
+}
+
+/** From where to where anything lies, in millimeters of wall: parts may run on past the end of the brick. */
+interface Extent {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+}
+
+function extentOf(known: Known, { unitSystem }: Opening, wall: WallExtent): Extent {
+  const drawn = partsOf({ known, system: unitSystem, scale: 1, at: (x, y) => [x, -y] }, wall).flatMap(({ shapes }) => shapes)
+  const { left, right, top, bottom } = boundsOf(drawn)
+  return { left: Math.min(left, wall.left), right: Math.max(right, wall.right), top: Math.max(-top, wall.top), bottom: Math.min(-bottom, wall.bottom) }
 }
 
 /** From behind to the front, so that what stands before something else is drawn over it. */

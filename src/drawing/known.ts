@@ -53,6 +53,11 @@ function rowsOf(result: QuantityResult | undefined, index: number): readonly Row
   return table?.rows.map((row) => row.map((cell, column) => (typeof cell === 'number' && table.columns[column]?.dimension === 'length' ? millimetres(cell) : cell)))
 }
 
+/** Over a shelf angle the head flashing has no ends beside this opening. */
+export function flashingRunsOn(known: Known): boolean {
+  return known.choice('head.support.kind') === 'shelfAngle' || known.flag('head.flashing.continuousPastOpening') === true
+}
+
 /** One length of a row. */
 export function numberIn(row: Row | undefined, column: number): number | undefined {
   const cell = row?.[column]

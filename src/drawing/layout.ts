@@ -1,7 +1,7 @@
 import type { FullEvaluation } from '../evaluation/evaluate.ts'
 import type { Opening } from '../opening/opening.ts'
 import { millimetres } from '../units/length.ts'
-import { balloonRoom, balloons } from './balloon.ts'
+import { balloonRoom, balloons, roomForBalloons } from './balloon.ts'
 import { dimensionLine, dimensionRoom } from './dimension-line.ts'
 import type { Drawn, Frame } from './drawn.ts'
 import { knownOf, type Known } from './known.ts'
@@ -49,8 +49,9 @@ export function layout(opening: Opening, evaluation: FullEvaluation): Omit<Sheet
   }
   const marked = markedIn(new Map(anchors), evaluation)
   const column = insideWidth - balloonRoom / 2
+  const tall = Math.max(y, roomForBalloons(marked.groups.length) + 4)
   return {
-    view: { height: Math.max(y, 70), shapes: [...shapes, balloons(marked.groups, { left: column, right: column, top: 2, bottom: Math.max(y, 70) - 2 })] },
+    view: { height: tall, shapes: [...shapes, balloons(marked.groups, { left: column, right: column, top: 2, bottom: tall - 2 })] },
     scale: `${scales.length === 0 ? 'Not to scale.' : 'To scale when printed at full size, as each part says; weeps and ties are drawn larger than they are.'}${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
     marked, unknown: known.lacking(), notes: notesOf(known), key: [['sheetMetal', 'flashing'], ['hidden', 'jamb'], ['tie', 'tie']],
   }

@@ -1,6 +1,6 @@
 import type { FullEvaluation } from '../evaluation/evaluate.ts'
 import type { Opening } from '../opening/opening.ts'
-import { balloons } from './balloon.ts'
+import { balloons, roomForBalloons } from './balloon.ts'
 import { dimensionLine, dimensionRoom, type Measure } from './dimension-line.ts'
 import type { Frame } from './drawn.ts'
 import { breakLine } from './elevation/bond.ts'
@@ -22,7 +22,7 @@ const drawnWidth = 72
 const labelsAt = left + drawnWidth + 12
 const tallest = 235
 const gap = 12
-const outside = 40 // of the wall, in front of the brick
+const leastOutside = 40 // in front of the brick
 
 interface Drawer {
   readonly range: (frame: Frame, layers: Layers) => readonly [bottom: number, top: number]
@@ -37,15 +37,23 @@ export function section(opening: Opening, evaluation: FullEvaluation): Omit<Shee
   const drawers: readonly Drawer[] = [{ range: headRange, detail: headDetail }, ...(hasSillDetail({ known }) ? [{ range: sillRange, detail: sillDetail }] : []), ...(hasBaseDetail({ known }) ? [{ range: baseRange, detail: baseDetail }] : [])]
   const ranges = drawers.map(({ range }) => range(unplaced, layers))
   const heights = ranges.map(([bottom, top]) => top - bottom)
+  const outside = outsideOf(known)
   const scale = scaleFor(opening.unitSystem, [[layers.inside + outside, drawnWidth], [heights.reduce((sum, height) => sum + height, 0), tallest]])
-  const placed = placedDetails({ known, opening, layers, scale }, drawers, ranges)
+  const placed = placedDetails({ known, opening, layers, scale, outside }, drawers, ranges)
   const marked = markedIn(new Map(placed.details.flatMap(({ anchors = [] }) => anchors).toReversed()), evaluation)
+  const height = Math.max(placed.height, 12 + roomForBalloons(marked.groups.length))
   return {
-    view: { height: placed.height, shapes: [...placed.shapes, balloons(marked.groups, { left: 6, right: 6, top: 8, bottom: placed.height - 2 })] },
+    view: { height, shapes: [...placed.shapes, balloons(marked.groups, { left: 6, right: 6, top: 8, bottom: height - 2 })] },
     scale: `Scale ${scale.text} when printed at full size. Flashing and barrier are drawn thicker than they are, with gaps between them that are not there.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
     marked, unknown: known.lacking(), notes: [...placed.details.flatMap(({ notes = [] }) => notes), ...missingDetails(known), 'Frame, sheathing and backing are drawn as a convention; their sizes are not described. Outside is on the left.'],
     key: [['membrane', 'flashing'], ['barrier', 'barrier'], ['hidden', 'beyond the cut'], ['unknown', 'not known']],
   }
+}
+
+/** As far as anything stands out in front of the brick. */
+function outsideOf(known: Known): number {
+  const parts = ['head.flashing.projection', 'sill.projection', 'sill.flashing.projection'].map((path) => known.glimpse(path) ?? 0)
+  return Math.max(leastOutside, ...parts.map((part) => part + leastOutside / 2))
 }
 
 function missingDetails(known: Known): readonly string[] {
@@ -61,9 +69,10 @@ interface Given {
   readonly opening: Opening
   readonly layers: Layers
   readonly scale: Scale
+  readonly outside: number
 }
 
-function placedDetails({ known, opening, layers, scale }: Given, drawers: readonly Drawer[], ranges: readonly (readonly [number, number])[]) {
+function placedDetails({ known, opening, layers, scale, outside }: Given, drawers: readonly Drawer[], ranges: readonly (readonly [number, number])[]) {
   const details: Detail[] = []
   const shapes: Shape[] = []
   let y = 0

@@ -67,6 +67,24 @@ export function part(name: string, shapes: readonly Shape[], data: Readonly<Reco
 /** Of dimensions and notes. */
 export const textSize = 2.8
 
+/** The room that lines and circles take; texts are left out. */
+export function boundsOf(shapes: readonly Shape[]): { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number } {
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity]
+  const add = ([x, y]: Point, radius = 0) => {
+    left = Math.min(left, x - radius)
+    right = Math.max(right, x + radius)
+    top = Math.min(top, y - radius)
+    bottom = Math.max(bottom, y + radius)
+  }
+  const walk = (shape: Shape): void => {
+    if (shape.kind === 'strokes') for (const line of shape.lines) for (const point of line) add(point)
+    if (shape.kind === 'round') add(shape.center, shape.radius)
+    if (shape.kind === 'group') shape.shapes.forEach(walk)
+  }
+  shapes.forEach(walk)
+  return { left, right, top, bottom }
+}
+
 /** The same shapes elsewhere on the paper. */
 export function moved(shape: Shape, dx: number, dy: number): Shape {
   const move = ([x, y]: Point): Point => [x + dx, y + dy]

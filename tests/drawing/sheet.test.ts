@@ -13,15 +13,14 @@ import { allIn, partIn, readSvg } from './read-svg.ts'
 
 const openings = corpus(catalog)
 
-describe('every drawing of the corpus', () => {
-  test.each(drawingKinds)('%s: nothing overlaps and nothing leaves the frame', (kind) => {
-    const faults = openings.flatMap(({ name, description }) => {
-      const opening = described(description)
-      return faultsOf(draw(kind, opening, evaluated(opening)).svg).map((fault) => `${name}: ${fault}`)
-    })
-    expect(faults.slice(0, 10)).toEqual([])
-  }, 300_000)
-})
+test('nothing overlaps and nothing leaves the frame in any drawing of the corpus', () => {
+  const faults = openings.flatMap(({ name, description }) => {
+    const opening = described(description)
+    return drawings(opening, evaluated(opening)).flatMap(({ kind, svg }) => faultsOf(svg).map((fault) => `${kind} of ${name}: ${fault}`))
+  })
+  expect(openings.length).toBeGreaterThan(500)
+  expect(faults.slice(0, 25)).toEqual([])
+}, 300_000)
 
 /** Several descriptions laid over each other, so that many facts are known, or one with few. */
 const someFacts = fc.array(anyFacts, { minLength: 1, maxLength: 4 }).map((several): Readonly<Record<string, unknown>> => Object.assign({}, ...several) as Record<string, unknown>)
@@ -47,7 +46,7 @@ describe('the check of overlaps', () => {
   })
 
   test('finds a text that grows out of the frame', () => {
-    expect(faultsOf(drawing.svg.replace('Front elevation', 'Front elevation '.repeat(12))).join(' ')).toMatch(/leaves the frame/)
+    expect(faultsOf(drawing.svg.replaceAll('Front elevation', 'Front elevation '.repeat(12))).join(' ')).toMatch(/leaves the frame/)
   })
 
   test('finds a line that leaves the frame', () => {

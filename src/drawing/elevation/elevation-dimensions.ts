@@ -1,16 +1,22 @@
+import { angleKinds } from '../angle.ts'
 import { dimensionLine, dimensionRoom, type Measure } from '../dimension-line.ts'
 import type { Frame } from '../drawn.ts'
-import { ends, type End } from '../known.ts'
+import { ends, flashingRunsOn, type End } from '../known.ts'
 import { dimensionText } from '../length-words.ts'
 import type { Group } from '../shape.ts'
-import { flashingRunsOn } from './head-flashing.ts'
 import type { WallExtent } from './wall-extent.ts'
+
+/** Lintels that are drawn as a beam with its bearings, under a flat head. */
+const beams: readonly string[] = ['precastLintel', 'reinforcedMasonryLintel', 'woodMember']
 
 export interface Room {
   readonly left: number
   readonly right: number
   readonly top: number
   readonly bottom: number
+  /** Upper and lower edge of what is drawn of the wall. */
+  readonly headLine: number
+  readonly footLine: number
 }
 
 /** The measures of an elevation: bearings and flashing over it, the opening under it and beside it. */
@@ -23,8 +29,7 @@ export function elevationDimensions(frame: Frame, wall: WallExtent, view: Room, 
   const under = known.flag('sill.flashing.present') === true ? pastJambs(frame, wall, 'sill.flashing.extensionPastJamb', 'sill flashing') : []
   const width = [measure(frame, 'opening.width', ['x', 0, wall.width], '')]
   const horizontal = (measures: readonly Measure[], at: number, from: number, side: 'before' | 'after') => dimensionLine({ along: 'x', at, from, least: view.left, greatest: view.right, side, measures })
-  const [, headLine] = frame.at(0, wall.top)
-  const [, footLine] = frame.at(0, wall.bottom)
+  const { headLine, footLine } = view
   return [
     ...over.map((measures, index) => horizontal(measures, headLine - 3 - index * dimensionRoom, headLine - 0.8, 'before')).toReversed(),
     ...[...(under.length > 0 ? [under] : []), width].map((measures, index) => horizontal(measures, footLine + 3 + index * dimensionRoom, footLine + 0.8, 'after')).toReversed(),
@@ -43,7 +48,7 @@ function hasFlashingEnds(known: Frame['known']): boolean {
 
 function bears({ known }: Pick<Frame, 'known'>): boolean {
   const kind = known.choice('head.support.kind')
-  return kind !== undefined && kind !== 'shelfAngle' && kind !== 'masonryArch' && kind !== 'none'
+  return kind !== undefined && kind !== 'shelfAngle' && (angleKinds.includes(kind) || (beams.includes(kind) && (known.choice('opening.headShape') ?? 'flat') === 'flat'))
 }
 
 function pastJambs(frame: Frame, wall: WallExtent, path: string, what: string): readonly Measure[] {

@@ -1,6 +1,6 @@
 import { nothing, type Drawn, type Frame } from '../drawn.ts'
-import { ends, type End } from '../known.ts'
-import { box, part, round, strokes, textSize, words, type Point, type Shape } from '../shape.ts'
+import { ends, flashingRunsOn, type End } from '../known.ts'
+import { box, part, round, strokes, words, type Point, type Shape } from '../shape.ts'
 import { textWidth } from '../text-width.ts'
 import type { WallExtent } from './wall-extent.ts'
 
@@ -29,7 +29,7 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
   const shapes: Shape[] = [
     part('upstand', [strokes(upstand === undefined ? 'unknown' : 'hidden', [at(left.x, level), at(left.x, top), at(right.x, top), at(right.x, level)])], { known: String(upstand !== undefined) }),
     part('pan', [strokes(isKnown ? 'sheetMetal' : 'unknown', [at(left.x, level), at(right.x, level)])], { known: String(isKnown) }),
-    ...[left, right].flatMap((end) => (runsOn ? [] : [dam(frame, end, level, (end.end === 'left' ? end.x - wall.left : wall.right - end.x) * frame.scale)])),
+    ...[left, right].flatMap((end) => (runsOn ? [] : [dam(frame, end, level, roomBeside(frame, wall, end))])),
   ]
   return {
     shapes: [part('headFlashing', shapes)],
@@ -42,9 +42,11 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
   }
 }
 
-/** Over a shelf angle there are no ends beside this opening. */
-export function flashingRunsOn(known: Frame['known']): boolean {
-  return known.choice('head.support.kind') === 'shelfAngle' || known.flag('head.flashing.continuousPastOpening') === true
+/** Room on paper for a word beside the end; none where a bearing lies under it. */
+function roomBeside({ known, scale }: Frame, { left, right, width }: WallExtent, { end, x }: FlashingEnd): number {
+  const past = end === 'left' ? -x : x - width
+  if (past < (known.glimpse('head.support.bearing', end) ?? unknownExtension)) return 0
+  return (end === 'left' ? x - left : right - x) * scale
 }
 
 interface FlashingEnd {
@@ -77,9 +79,9 @@ function dam({ at, scale }: Frame, { end, x, damHeight }: FlashingEnd, level: nu
 
 function spill([x, y]: Point, outward: 1 | -1, room: number): readonly Shape[] {
   const [tipX, tipY] = [x + outward * 2.2, y + 1.8]
-  const told = 'no dam'
-  const width = textWidth(told, textSize)
+  const [told, size] = ['no dam', 2.4]
+  const width = textWidth(told, size)
   const [from, to] = outward === 1 ? [x + 2, x + 2 + width] : [x - 2 - width, x - 2]
-  const said: readonly Shape[] = room < width + 2.4 ? [] : [box('mask', [from, y + 2.2], [to, y + 5.4]), words(told, [from, y + 4.8])]
+  const said: readonly Shape[] = room < width + 2.4 ? [] : [box('mask', [from, y + 2.2], [to, y + 5.4]), words(told, [from, y + 4.8], { size })]
   return [...said, round('visible', [x, y], 0.7), strokes('leader', [[x + outward * 0.7, y], [x + outward * 1.6, y + 0.3], [tipX, tipY]], [[tipX - 0.9, tipY - 0.5], [tipX, tipY], [tipX + 0.2, tipY - 1]])]
 }

@@ -50,18 +50,26 @@ export function riseOf(known: Known, shape: string, width: number): number | und
   return 0
 }
 
-function sideOf(known: Known, end: End, brick: BrickSizes | undefined): { readonly reach: number; readonly ended: boolean } {
+/** How far brick is drawn past the opening, and whether it ends there. */
+interface Reach {
+  readonly reach: number
+  readonly ended: boolean
+}
+
+function sideOf(known: Known, end: End, brick: BrickSizes | undefined): Reach {
   const margin = brick ? 1.5 * (brick.length + brick.joint) : plainMargin
   const parts = ['head.support.bearing', 'head.flashing.extensionPastJamb', 'sill.flashing.extensionPastJamb'].map((path) => known.glimpse(path, end) ?? 0)
   const wanted = Math.max(0, ...parts) + margin
   const pier = known.glimpse('opening.pierWidth', end)
-  return pier !== undefined && pier < wanted ? { reach: Math.max(pier, wanted / 4), ended: pier >= wanted / 4 } : { reach: wanted, ended: false }
+  const ended = pier !== undefined && pier < wanted
+  return { reach: ended ? pier : wanted, ended }
 }
 
-function aboveHead(known: Known, brick: BrickSizes | undefined, headShape: string): { readonly reach: number; readonly ended: boolean } {
+function aboveHead(known: Known, brick: BrickSizes | undefined, headShape: string): Reach {
   const course = brick?.course ?? plainMargin / 3
   const ring = headShape === 'flat' ? 0 : (brick?.length ?? 0)
   const wanted = Math.max(ring + (known.glimpse('head.flashing.upstand') ?? 2 * course) + course, (brick?.length ?? 0) + 3 * course, 5 * course)
   const given = known.glimpse('wall.heightAboveHead')
-  return given !== undefined && given < wanted ? { reach: Math.max(given, course), ended: true } : { reach: wanted, ended: false }
+  const ended = given !== undefined && given < wanted
+  return { reach: ended ? given : wanted, ended }
 }

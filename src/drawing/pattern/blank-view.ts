@@ -1,6 +1,7 @@
 import { dimensionLine, dimensionRoom, type Measure } from '../dimension-line.ts'
 import { dimensionText } from '../length-words.ts'
-import { box, outline as closed, part, strokes, words, type Group, type Point, type Shape } from '../shape.ts'
+import { box, outline as closed, part, strokes, textSize, words, type Group, type Point, type Shape } from '../shape.ts'
+import { textWidth } from '../text-width.ts'
 import { breakLine } from '../elevation/bond.ts'
 import type { UnitSystem } from '../../units/dimension.ts'
 import { levelsOf, type Blank, type BlankFold } from './blank.ts'
@@ -26,9 +27,9 @@ const cutGap = 5
 /** A blank with its folds and dimensions; a long one is cut in its middle, so that its ends can be read. */
 export function blankView(blank: Blank, room: BlankRoom): BlankView {
   const { scale, left, width, system } = room
-  const top = room.top + dimensionRoom + 2
+  const pad = crowdedBy(blank, system, blank.width * scale)
+  const top = room.top + dimensionRoom + 2 + pad
   const isWhole = blank.length * scale <= width
-  const drawnLength = isWhole ? blank.length * scale : width
   const half = (width - cutGap) / 2
   const along = (x: number) => (isWhole || x <= blank.length / 2 ? left + x * scale : left + width - (blank.length - x) * scale)
   const at = (x: number, y: number): Point => [along(x), top + (blank.width - y) * scale]
@@ -39,9 +40,9 @@ export function blankView(blank: Blank, room: BlankRoom): BlankView {
     ...(isWhole ? [] : cut(left + half, left + half + cutGap, top, bottom)),
     ...blank.folds.map((fold) => foldLine(fold, at, isWhole ? undefined : [left + half, left + half + cutGap])),
     ...letters.map(({ letter, place: [x, y] }) => words(letter, [x, y + 0.9], { anchor: 'middle', weight: 'bold', size: 2.6 })),
-    ...dimensions(blank, { at, system, left, right: left + drawnLength, top, bottom }),
+    ...dimensions(blank, { at, system, left, greatest: left + width, top, bottom, pad }),
   ]
-  return { group: part('blank', shapes), height: bottom + dimensionRoom + 2 - room.top, at, letters }
+  return { group: part('blank', shapes), height: bottom + dimensionRoom + 2 + pad - room.top, at, letters }
 }
 
 function cut(from: number, to: number, top: number, bottom: number): readonly Shape[] {
@@ -85,21 +86,29 @@ function distance([x, y]: Point, [x1, y1]: Point, [x2, y2]: Point): number {
 interface Edges extends Pick<BlankView, 'at'> {
   readonly system: UnitSystem
   readonly left: number
-  readonly right: number
   readonly top: number
   readonly bottom: number
+  readonly pad: number
+  readonly greatest: number
 }
 
-function dimensions(blank: Blank, { at, system, left, right, top, bottom }: Edges): readonly Group[] {
+/** How far the measures across a narrow blank stand out over and under it. */
+function crowdedBy(blank: Blank, system: UnitSystem, height: number): number {
+  const levels = levelsOf(blank)
+  const needed = levels.slice(1).reduce((sum, level, index) => sum + textWidth(dimensionText(level - (levels[index] ?? 0), system), textSize) + 1.4, 0)
+  return Math.max(0, (needed - height - 16) / 2)
+}
+
+function dimensions(blank: Blank, { at, system, left, top, bottom, pad, greatest }: Edges): readonly Group[] {
   const [leftFold, rightFold] = blank.damFolds
   const named: readonly (readonly [number, number, string, string])[] = [[0, leftFold, 'leftDam', 'dam '], [leftFold, rightFold, 'pan', 'dam to dam '], [rightFold, blank.length, 'rightDam', 'dam ']]
   const measure = (from: number, to: number, name: string, before: string): Measure => ({ from: at(from, 0)[0], to: at(to, 0)[0], name, text: `${before}${dimensionText(to - from, system)}`, known: true })
   const levels = levelsOf(blank)
   const upright = levels.slice(1).map((level, index): Measure => ({ from: at(0, levels[index] ?? 0)[1], to: at(0, level)[1], name: 'across', text: dimensionText(level - (levels[index] ?? 0), system), known: true }))
   return [
-    dimensionLine({ along: 'x', at: top - 3, from: top - 0.8, least: left - 10, greatest: right + 20, side: 'before', measures: [measure(0, blank.length, 'length', 'length ')] }),
-    dimensionLine({ along: 'x', at: bottom + 3, from: bottom + 0.8, least: left - 10, greatest: right + 20, side: 'after', measures: named.filter(([from, to]) => to > from).map(([from, to, name, before]) => measure(from, to, name, before)) }),
-    dimensionLine({ along: 'y', at: left - 4, from: left - 0.8, least: top - 8, greatest: bottom + 8, side: 'before', measures: upright }),
+    dimensionLine({ along: 'x', at: top - 3, from: top - 0.8, least: left - 1, greatest, side: 'before', measures: [measure(0, blank.length, 'length', 'length ')] }),
+    dimensionLine({ along: 'x', at: bottom + 3, from: bottom + 0.8, least: left - 1, greatest, side: 'after', measures: named.filter(([from, to]) => to > from).map(([from, to, name, before]) => measure(from, to, name, before)) }),
+    dimensionLine({ along: 'y', at: left - 4, from: left - 0.8, least: top - 8 - pad, greatest: bottom + 8 + pad, side: 'before', measures: upright }),
     dimensionLine({ along: 'y', at: left - 4 - dimensionRoom, from: left - 4, least: top - 8, greatest: bottom + 8, side: 'before', measures: [{ from: bottom, to: top, name: 'width', text: dimensionText(blank.width, system), known: true }] }),
   ]
 }

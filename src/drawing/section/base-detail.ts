@@ -7,6 +7,8 @@ import { backingWall, barrierLine, brickBelow, brickCourses } from './wall-layer
 
 const unknownUpstand = 120
 const belowGrade = 60
+/** What lies lower is not drawn true. */
+const deepest = -900
 
 /** Levels from the base flashing, in millimeters. */
 interface BaseLevels {
@@ -37,7 +39,7 @@ export function baseDetail(frame: Frame, layers: Layers): Detail {
     ...foundation(frame, layers, levels), backingWall(frame, layers, [levels.foundation, top], Math.max(levels.foundation, flashing.top)),
     brickCourses(frame, layers, [0, top]), ...(levels.ledge < -5 ? [brickBelow(frame, layers, [levels.ledge, 0])] : []), ...filled(frame, layers, levels),
     part('barrierOverBase', [barrierLine(frame, layers, [flashing.isThere ? Math.max(levels.foundation, lap) : levels.foundation, top], isOver === true && flashing.isThere ? flashing.top : undefined)], { over: String(isOver ?? 'unknown') }),
-    ...flashing.shapes, ...weepAtBase(frame, layers), ...grade(frame, layers, levels),
+    ...flashing.shapes, ...weepAtBase(frame, layers), ...grade(frame, layers, { ...levels, top }),
   ]
   const labels: Label[] = [
     { text: isOver === undefined ? 'barrier over the base flashing: not known' : isOver ? 'barrier laps over the base flashing' : 'barrier does not lap over the base flashing', at: at(layers.backingFace, flashing.top - 8) },
@@ -56,10 +58,10 @@ function anchorsOf({ at }: Frame, { thickness, backingFace }: Layers, { ledge }:
 function levelsOf({ known }: Frame, { course }: Layers): BaseLevels {
   const [above, foundation, recess] = [known.length('base.flashing.aboveGrade'), known.length('base.foundationAboveGrade'), known.length('base.ledgeRecess')]
   const grade = above === undefined ? undefined : -above
-  const top = grade === undefined || foundation === undefined ? 0 : Math.min(course, grade + foundation)
-  const ledge = Math.min(0, recess === undefined ? top : top - recess)
+  const top = grade === undefined || foundation === undefined ? 0 : Math.max(deepest / 2, Math.min(course, grade + foundation))
+  const ledge = Math.max(deepest / 2, Math.min(0, recess === undefined ? top : top - recess))
   const lowest = Math.min(ledge, grade ?? 0) - belowGrade
-  return { grade, foundation: top, ledge, known: foundation !== undefined && recess !== undefined && above !== undefined, bottom: Math.max(-900, lowest) }
+  return { grade, foundation: top, ledge, known: foundation !== undefined && recess !== undefined && above !== undefined, bottom: Math.max(deepest, lowest) }
 }
 
 function foundation({ at, known }: Frame, { thickness, airSpace, inside }: Layers, { ledge, foundation, known: isKnown, bottom }: BaseLevels): readonly Shape[] {
@@ -92,8 +94,8 @@ function weepAtBase({ at, known, scale }: Frame, { thickness }: Layers): readonl
   return [part('weep', [strokes('hidden', [at(0, 0), at(0, Math.min(57, 14 / scale)), at(thickness, Math.min(57, 14 / scale)), at(thickness, 0)]), strokes('cut', [[x + 3, y], [x - 3.4, y]], [[x - 2, y - 0.9], [x - 3.4, y], [x - 2, y + 0.9]])])]
 }
 
-function grade({ at }: Frame, { inside }: Layers, { grade: level, bottom }: BaseLevels): readonly Shape[] {
-  if (level === undefined || level < bottom) return []
+function grade({ at }: Frame, { inside }: Layers, { grade: level, bottom, top }: BaseLevels & { readonly top: number }): readonly Shape[] {
+  if (level === undefined || level < bottom || level > top) return []
   const [end, y] = at(0, level)
   const start = at(-inside / 10, level)[0] - 6
   const slants = Array.from({ length: Math.floor((end - start) / 2.2) }, (_, index) => [[start + 1 + index * 2.2, y], [start + index * 2.2, y + 1.6]] as const)

@@ -31,22 +31,26 @@ export function headDetail(frame: Frame, layers: Layers): Detail {
     backingWall(frame, layers, [0, top], path.top), part('sheathedHead', [box('visible', at(layers.sheathed, -12), at(layers.inside, 0))]),
     brickCourses(frame, layers, [support.bed, top], firstCourse(frame, layers)),
     part('support', support.shapes(at), { known: String(support.known), kind: support.kind ?? 'unknown' }),
-    ...frameHead(frame, layers, bottom), ...barrierAtHead(frame, layers, path, top), ...path.shapes, ...weepAtHead(frame, layers, support.bed), ...tieAbove(frame, layers, { from: support.bed, above: path.top, top }),
+    ...frameHead(frame, layers, bottom), ...barrierAtHead(frame, layers, path, top), ...path.shapes, ...weepAtHead(frame, layers, path.bed), ...tieAbove(frame, layers, { from: support.bed, above: path.top, top }),
   ]
   const labels: Label[] = [
     ...tieLabel(frame, layers, { from: support.bed, above: path.top, top }),
     { text: barrierText(frame), at: at(layers.backingFace, (path.top + top) / 2) },
     ...path.labels,
     { text: lengthLabel(known, system, 'air space', 'wall.airSpace'), at: at(layers.thickness + layers.airSpace / 2, support.bed + layers.course * 1.1) },
-    { text: weepText(frame), at: at(layers.thickness * 0.25, support.bed + 12) },
+    { text: weepText(frame), at: at(layers.thickness * 0.25, path.bed + 12) },
     { text: supportText(frame), at: at(support.leg.height > 0 ? support.leg.x : layers.thickness / 2, support.leg.height > 0 ? support.leg.height * 0.6 : support.bed / 2) },
   ]
   const anchors: Drawn['anchors'] = [
-    ['lintel', at(layers.thickness * 0.6, support.bed / 2)], ['headWeeps', at(0, support.bed + 15)], ['headFlashing', at(layers.thickness * 0.4, support.bed)], ['upstand', at(layers.backingFace, path.top - 5)],
+    ['lintel', at(layers.thickness * 0.6, support.bed / 2)], ['headWeeps', at(0, path.bed + 15)], ['headFlashing', at(layers.thickness * 0.4, path.bed)], ['upstand', at(layers.backingFace, path.top - 5)],
     ['drip', path.front], ['barrierLap', at(layers.backingFace, path.top)], ['airSpace', at(layers.thickness + layers.airSpace / 2, support.bed + layers.course * 2)], ['veneer', at(0, top - 20)], ['wall', at(0, top - 20)],
-    ['barrier', at(layers.backingFace, top - 12)], ['endDam', at(layers.thickness * 0.8, support.bed + 8)], ['ties', at(layers.thickness * 0.7, tieLevel(frame, layers, { from: support.bed, above: path.top, top }) ?? top)],
+    ['barrier', at(layers.backingFace, top - 12)], ['endDam', at(layers.thickness * 0.8, path.bed + 8)], ['ties', at(layers.thickness * 0.7, tieLevel(frame, layers, { from: support.bed, above: path.top, top }) ?? top)],
   ]
-  return { name: 'head', title: 'Head', shapes, labels, anchors, notes: [] }
+  return { name: 'head', title: 'Head', shapes, labels, anchors, notes: isFixed(support.kind) ? ['How the angle is fixed to the structure is not described and not drawn.'] : [] }
+}
+
+function isFixed(kind: string | undefined): boolean {
+  return kind === 'shelfAngle' || kind === 'angleFixedToFraming'
 }
 
 /** How high the first course on the flashing stands, where it does not lie as a stretcher. */
@@ -108,7 +112,10 @@ function tieLabel(frame: Frame, layers: Layers, place: TiePlace): readonly Label
   const level = tieLevel(frame, layers, place)
   const kind = choiceLabel(frame.known, 'ties.kind')
   if (level === undefined || kind === undefined) return []
-  return [{ text: `tie, ${kind}; ${lengthLabel(frame.known, frame.system, 'embedment', 'ties.embedment')}`, at: frame.at(layers.thickness + layers.airSpace / 2, level) }]
+  return [
+    { text: `tie, ${kind}`, at: frame.at(layers.thickness + layers.airSpace / 2, level) },
+    { text: lengthLabel(frame.known, frame.system, 'tie embedment', 'ties.embedment'), at: frame.at(layers.thickness * 0.8, level) },
+  ]
 }
 
 function barrierText({ known }: Frame): string {

@@ -1,6 +1,6 @@
 import { dimensionText } from '../length-words.ts'
 import type { Frame } from '../drawn.ts'
-import { ends } from '../known.ts'
+import { ends, flashingRunsOn } from '../known.ts'
 import { part, strokes, type Point, type Shape } from '../shape.ts'
 import { choiceLabel, lengthLabel, type Label, type Layers } from './layers.ts'
 import type { Support } from './support.ts'
@@ -10,6 +10,8 @@ export interface HeadPath {
   readonly isThere: boolean
   readonly shapes: readonly Shape[]
   readonly labels: readonly Label[]
+  /** Level at which it lies. */
+  readonly bed: number
   /** Level of its top edge. */
   readonly top: number
   readonly front: Point
@@ -21,7 +23,7 @@ const unknownDam = 40
 export function headFlashingPath(frame: Frame, layers: Layers, support: Support): HeadPath {
   const { at, known } = frame
   const isPresent = known.flag('head.flashing.present')
-  if (isPresent === false) return { isThere: false, shapes: [], labels: [{ text: 'no head flashing', at: at(layers.thickness * 0.5, support.bed) }], top: support.bed, front: at(0, support.bed) }
+  if (isPresent === false) return { isThere: false, shapes: [], labels: [{ text: 'no head flashing', at: at(layers.thickness * 0.5, support.bed) }], bed: support.bed, top: support.bed, front: at(0, support.bed) }
   const upstand = known.length('head.flashing.upstand')
   const bed = support.bed + (known.flag('head.flashing.overSupport') === false ? layers.course : 0)
   const top = bed + (upstand ?? unknownUpstand)
@@ -32,7 +34,7 @@ export function headFlashingPath(frame: Frame, layers: Layers, support: Support)
     ...(dams.height > 0 ? [part('endDam', [strokes(dams.known ? 'hidden' : 'unknown', [at(0, bed), at(0, bed + dams.height), at(layers.backingFace, bed + dams.height)])], { height: String(dams.height), known: String(dams.known) })] : []),
     strokes(isKnown ? 'membrane' : 'unknown', points),
   ], { known: String(isKnown) })]
-  return { isThere: true, shapes, top, front: points[0] ?? at(0, bed), labels: labelsOf(frame, layers, { bed, top, front: points[0] ?? at(0, bed), dams: dams.text }) }
+  return { isThere: true, shapes, bed, top, front: points[0] ?? at(0, bed), labels: labelsOf(frame, layers, { bed, top, front: points[0] ?? at(0, bed), dams: dams.text }) }
 }
 
 /** From the drip over the flat leg, over the standing leg and across to the backing; up it as far as the upstand goes. */
@@ -60,6 +62,7 @@ function frontOf({ known }: Frame, { thickness }: Layers): { readonly x: number;
 
 /** The end dams beyond the cut: the lower of the two is drawn, both are told. */
 function damsOf({ known, system }: Frame): { readonly height: number; readonly known: boolean; readonly text: string } {
+  if (flashingRunsOn(known)) return { height: 0, known: true, text: 'flashing runs on; end dams elsewhere' }
   const heights = ends.map((end) => (known.flag('head.flashing.endDamPresent', end) === false ? 0 : known.length('head.flashing.endDamHeight', end)))
   const words = heights.map((height) => (height === undefined ? 'not known' : height === 0 ? 'none' : dimensionText(height, system)))
   const [left = 'not known', right = 'not known'] = words

@@ -92,7 +92,7 @@ function sillFlashing({ at, known, system, scale }: Frame, { thickness }: Layers
   return {
     shapes: [part('sillFlashing', [strokes(isKnown ? 'membrane' : 'unknown', [at(front, unit.bed), at(back, unit.bed), at(back, unit.bed + (upstand ?? unknownUpstand))])], { known: String(isKnown) })],
     labels: [
-      { text: `flashing${isPresent === undefined ? ', not known whether there' : ''}: ${lengthLabel(known, system, 'upstand', 'sill.flashing.upstand')}`, at: at(back, unit.bed + (upstand ?? unknownUpstand) / 2) },
+      { text: isPresent === undefined ? 'flashing: not known' : `flashing: ${lengthLabel(known, system, 'upstand', 'sill.flashing.upstand')}`, at: at(back, unit.bed + (upstand ?? unknownUpstand) / 2) },
       { text: `end dams beyond: ${text[0] === text[1] ? (text[0] ?? '') : `left ${text[0] ?? ''}, right ${text[1] ?? ''}`}`, at: at(thickness * 0.6, unit.bed) },
     ],
   }
