@@ -28,6 +28,7 @@ export const layers: readonly Layer[] = [
   folder('exports', 7),
   folder('store', 7),
   folder('webhooks', 7.5),
+  folder('report', 7.5),
   folder('operations', 8),
   folder('api/rest', 10),
   folder('api/graphql', 10),
@@ -40,7 +41,7 @@ export const layers: readonly Layer[] = [
 ]
 
 /** Folders whose code gives the same answer for the same input, always. */
-export const pureFolders: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation', 'drawing', 'record', 'form', 'exports']
+export const pureFolders: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation', 'drawing', 'record', 'form', 'exports', 'report']
 
 /** What pure code may take from outside: schemas, spelling distance, a hash, canonical JSON, the reading of YAML text and the packing of a zip, none of which does I/O. */
 const purePackages: readonly string[] = ['zod', 'fastest-levenshtein', '@noble/hashes', 'canonicalize', 'yaml', 'fflate']

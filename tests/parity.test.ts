@@ -106,7 +106,7 @@ describe('quantities', () => {
 const withoutExamples = (source: string) => source.replace(/examples: \[[^\]]*\]/g, 'examples: []')
 const examplesAlone = 'rest/examples.ts'
 
-test.each(['units', 'opening', 'catalog', 'evaluation', 'exports', 'store', 'operations', 'api'])('%s names no rule and no quantity', (folder) => {
+test.each(['units', 'opening', 'catalog', 'evaluation', 'exports', 'report', 'store', 'operations', 'api'])('%s names no rule and no quantity', (folder) => {
   const ids = new Set([...catalog.rules.keys(), ...quantityIds])
   const named = [...readTexts(`src/${folder}`, '.ts')].filter(([path]) => path !== examplesAlone).flatMap(([path, source]) => textsIn(withoutExamples(source)).filter(({ text }) => ids.has(text)).map(({ text }) => `${path}: ${text}`))
   expect(named).toEqual([])

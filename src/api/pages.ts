@@ -1,5 +1,8 @@
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import fastifyStatic from '@fastify/static'
 import type { FastifyPluginAsync } from 'fastify'
+import type { Catalog } from '../catalog/catalog.ts'
 import { sendProblem } from './send-problem.ts'
 import { problemTypes, type ProblemCode } from './problems.ts'
 
@@ -8,10 +11,14 @@ export interface PageOptions {
   readonly explorerDir?: string | undefined
 }
 
-/** Pages for people: a front page, an explanation of each problem code, and the GraphQL explorer. */
+/** Pages for people: one to try the service, what it is about, an explanation of each problem code, and the GraphQL explorer. */
 export const pages: FastifyPluginAsync<PageOptions> = async (app, { explorerDir }) => {
   const hidden = { schema: { hide: true } }
-  app.get('/', hidden, (_, reply) => reply.type(html).send(frontPage(explorerDir !== undefined)))
+  const tryPage = (await readFile(join(pageDir, 'index.html'), 'utf8')).replace('<!-- explorer -->', explorerDir === undefined ? '' : explorerItem)
+  app.get('/', hidden, (_, reply) => reply.type(html).send(tryPage))
+  app.get('/page/openings.json', hidden, () => ({ openings: examplesIn(app.deps.active.state.catalog) }))
+  await app.register(fastifyStatic, { root: pageDir, prefix: '/page/', index: false, decorateReply: false })
+  app.get('/about', hidden, (_, reply) => reply.type(html).send(frontPage(explorerDir !== undefined)))
   app.get<{ Params: { code: string } }>('/problems/:code', hidden, (request, reply) => {
     const { code } = request.params
     if (!Object.hasOwn(problemTypes, code)) return sendProblem(request, reply, 'notFound', [{ code: 'notFound', pointer: '', detail: `There is no problem code "${code}".` }])
@@ -20,6 +27,17 @@ export const pages: FastifyPluginAsync<PageOptions> = async (app, { explorerDir 
   if (explorerDir === undefined) return
   await app.register(fastifyStatic, { root: explorerDir, prefix: '/explorer/', index: ['index.html'], decorateReply: false })
   app.get('/explorer', hidden, (_, reply) => reply.redirect('/explorer/'))
+}
+
+/** The files of the page to try the service, beside this code; the build takes them along. */
+const pageDir = join(import.meta.dirname, '../page')
+const explorerItem = '<li><a href="/explorer/">GraphQL explorer</a>: ask for just the fields you need</li>'
+
+/** The openings that the catalog brings for demonstration, as requests; those found in the middle of the work come first. */
+function examplesIn({ buildings }: Catalog): readonly object[] {
+  const all = [...buildings.values()].flatMap(({ jurisdiction, publication, asOf, openings }) =>
+    openings.map(({ story, opening, holdPoint }) => ({ title: story, request: { jurisdiction, ...(publication ? { publication } : {}), asOf, ...(holdPoint ? { holdPoint } : {}), opening } })))
+  return all.length === 0 ? [{ title: 'An opening of which nothing is known', request: { opening: {} } }] : all.toSorted((a, b) => Number('holdPoint' in b.request) - Number('holdPoint' in a.request))
 }
 
 const html = 'text/html; charset=utf-8'
@@ -31,10 +49,9 @@ function page(title: string, body: string): string {
 }
 
 function frontPage(withExplorer: boolean): string {
-  const explorer = withExplorer ? '<li><a href="/explorer/">GraphQL explorer</a>: ask for just the fields you need</li>' : ''
   return page('Wythe', `<h1>Wythe</h1>
 <p>Checks window, door and vent openings in anchored brick veneer, and computes what the crew needs to build them.</p>
-<ul><li><a href="/reference">API reference</a>: every REST route, with examples to try</li>${explorer}
+<ul><li><a href="/reference">API reference</a>: every REST route, with examples to try</li>${withExplorer ? explorerItem : ''}
 <li><a href="/v1/jurisdictions">Jurisdictions</a>, <a href="/v1/rules">rules</a>, <a href="/v1/facts">facts</a> and <a href="/v1/hold-points">hold points</a> as JSON</li></ul>
 <p><strong>Not a substitute</strong> for the adopted code text, the authority having jurisdiction or a licensed professional. The local code prevails.</p>`)
 }

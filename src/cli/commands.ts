@@ -9,12 +9,14 @@ import { drawFile } from './draw-file.ts'
 import { evaluateFile } from './evaluate-file.ts'
 import { explainRule } from './explain-rule.ts'
 import type { CommandResult } from './output.ts'
+import { reportFile } from './report-file.ts'
 import { cut, differences, sign, verify } from './releases.ts'
 
 export const usage = `Usage:
   npm run wythe -- evaluate <opening.yaml> --jurisdiction us-xa-101-2400000 [--as-of 2026-03-01] [--hold-point headFlashing] [--json]
   npm run wythe -- evaluate <opening.yaml> --edition irc-2021
   npm run wythe -- draw <opening.yaml> [--kind elevation | section | flashingPattern | weepsAndTies] [--out drawing.svg] --jurisdiction us-xa-101-2400000 [--as-of 2026-03-01] [--edition irc-2021]
+  npm run wythe -- report <opening.yaml> --jurisdiction us-xa-101-2400000 [--as-of 2026-03-01] [--hold-point headFlashing] --out report.html | --out report.pdf [--paper a4 | letter]
   npm run wythe -- explain <rule> [--jurisdiction us-xa-101-2400000] [--as-of 2026-03-01] [--edition irc-2021]
   npm run wythe -- compute <quantity> ["opening.width=6 ft"]… [--jurisdiction us-xa-101-2400000] [--as-of 2026-03-01] [--edition irc-2021] [--json]
   npm run wythe -- check-catalog [folder]
@@ -38,7 +40,7 @@ function parsed(args: readonly string[]) {
       jurisdiction: { type: 'string' }, 'as-of': { type: 'string' }, edition: { type: 'string' }, publication: { type: 'string' },
       'hold-point': { type: 'string' }, json: { type: 'boolean' }, catalog: { type: 'string', default: 'catalog' },
       evaluate: { type: 'boolean' }, record: { type: 'boolean' }, project: { type: 'string', multiple: true }, administer: { type: 'boolean' }, amend: { type: 'string', multiple: true }, 'expires-at': { type: 'string' },
-      kind: { type: 'string' }, out: { type: 'string' }, note: { type: 'string' }, all: { type: 'boolean' }, 'public-key': { type: 'string' }, 'private-key': { type: 'string' },
+      kind: { type: 'string' }, out: { type: 'string' }, paper: { type: 'string' }, note: { type: 'string' }, all: { type: 'boolean' }, 'public-key': { type: 'string' }, 'private-key': { type: 'string' },
     },
   })
 }
@@ -51,6 +53,8 @@ const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
     evaluateFile(file, { asOf, holdPoint, jurisdiction, edition, publication, json }, catalog))],
   ['draw', withCatalog(async (file, { 'as-of': asOf, 'hold-point': holdPoint, jurisdiction, edition, publication, kind, out }, catalog) =>
     drawFile(file, { asOf, holdPoint, jurisdiction, edition, publication, kind, out }, catalog))],
+  ['report', withCatalog((file, { 'as-of': asOf, 'hold-point': holdPoint, jurisdiction, edition, publication, out, paper }, catalog) =>
+    reportFile(file, { asOf, holdPoint, jurisdiction, edition, publication, out, paper }, catalog))],
   ['explain', withCatalog(async (rule, { 'as-of': asOf, jurisdiction, edition, publication }, catalog) =>
     explainRule(rule, { asOf, jurisdiction, edition, publication }, catalog))],
   ['compute', withCatalog(async (quantity, { 'as-of': asOf, jurisdiction, edition, publication, json }, catalog, given) =>

@@ -880,6 +880,66 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/reports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Report on one opening
+         * @description Evaluates an opening and answers a page of HTML to print: findings by hold point with sources and remedies, drawings, quantities, and how to reproduce it. The page takes nothing from anywhere and runs no script. Nothing is kept.
+         */
+        post: operations["reportOpening"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/evaluations/{evaluation}/report": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Report on a kept evaluation
+         * @description A kept evaluation, word for word as it was given, as a page of HTML to print. Drawings are in it while the catalog of that time is here.
+         */
+        get: operations["readEvaluationReport"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/projects/{project}/report": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Report on a building
+         * @description The building by its openings as a page of HTML to print: status at every hold point, what is not met with its remedies, lintel schedule, cut list, take-off, and every opening in short.
+         */
+        get: operations["readBuildingReport"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/tokens": {
         parameters: {
             query?: never;
@@ -3417,6 +3477,21 @@ export interface components {
             modification: string | null;
             instrument: components["schemas"]["Instrument"] | null;
             chain: components["schemas"]["ChainStep"][];
+        };
+        ReportRequest: {
+            opening: components["schemas"]["OpeningInput"];
+            /** @description Whose rules apply: "us-xa-101-2400000". Left out with an edition, the published texts alone are meant. */
+            jurisdiction?: string | null;
+            /** @description The permit application date, which selects what was in force. Today when left out. */
+            asOf?: string | null;
+            /** @description Takes this edition whatever is adopted: "irc-2021". */
+            edition?: string | null;
+            /** @description Which code is meant where several are adopted: "irc" for one- and two-family dwellings, "ibc" for other buildings. */
+            publication?: string | null;
+            /** @description Where the work stands. What an earlier operation hid then counts as covered. */
+            holdPoint?: components["schemas"]["HoldPointId"] | null;
+            /** @description Evaluates by a past release of the catalog as it was cut; by what is in force now when left out. */
+            release?: string | null;
         };
         Reproduction: {
             evaluation: string;
@@ -7583,6 +7658,212 @@ export interface operations {
                     "application/sarif+json": Record<string, never>;
                     "application/json": Record<string, never>;
                     "application/zip": string;
+                };
+            };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    reportOpening: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "jurisdiction": "us-xa-101-2400000",
+                 *       "asOf": "2026-03-01",
+                 *       "opening": {
+                 *         "reference": "W-104",
+                 *         "basis": "asBuilt",
+                 *         "lengthUnit": "in",
+                 *         "opening": {
+                 *           "kind": "window",
+                 *           "width": "48",
+                 *           "height": "60",
+                 *           "headShape": "flat"
+                 *         },
+                 *         "head": {
+                 *           "support": {
+                 *             "kind": "looseSteelAngle",
+                 *             "section": "L5x3-1/2x5/16",
+                 *             "bearing": [
+                 *               "4",
+                 *               "3 1/2"
+                 *             ]
+                 *           },
+                 *           "flashing": {
+                 *             "present": true,
+                 *             "extensionPastJamb": [
+                 *               "8",
+                 *               "8"
+                 *             ],
+                 *             "endDamHeight": [
+                 *               "2",
+                 *               "0"
+                 *             ],
+                 *             "upstand": "8"
+                 *           },
+                 *           "weeps": {
+                 *             "kind": "openHeadJoint",
+                 *             "spacing": "24",
+                 *             "onFlashing": true
+                 *           }
+                 *         }
+                 *       }
+                 *     }
+                 */
+                "application/json": components["schemas"]["ReportRequest"];
+            };
+        };
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readEvaluationReport: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of a kept evaluation. */
+                evaluation: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readBuildingReport: {
+        parameters: {
+            query?: {
+                /** @description By which reading of the record; asBuiltOverDesign when left out. */
+                basis?: components["schemas"]["RecordBasis"];
+                /** @description Only openings whose id starts so: a story, an elevation. At most 1000 are answered at once. */
+                startsWith?: string;
+                /** @description Only what is to be looked at on the walk at this hold point; every walk when left out. */
+                holdPoint?: components["schemas"]["HoldPointId"];
+            };
+            header?: never;
+            path: {
+                /** @description The id of the project. */
+                project: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
                 };
             };
             304: components["responses"]["NotModified"];

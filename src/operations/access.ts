@@ -4,14 +4,14 @@ import { refuseUnlessAdmitted, type Access } from './permission.ts'
 
 /** What each operation asks of its caller. One that is not in here does not compile, and is answered to nobody. */
 const access: Readonly<Record<keyof typeof operations, Access>> = {
-  evaluateOpening: 'evaluate', evaluateBatch: 'evaluate', keepEvaluation: 'evaluate', readEvaluation: 'record', reproduceEvaluation: 'record', drawOpening: 'evaluate', drawEvaluation: 'record',
+  evaluateOpening: 'evaluate', evaluateBatch: 'evaluate', keepEvaluation: 'evaluate', readEvaluation: 'record', reproduceEvaluation: 'record', drawOpening: 'evaluate', drawEvaluation: 'record', reportOpening: 'evaluate', readEvaluationReport: 'record',
   listRules: 'evaluate', readRule: 'evaluate', listJurisdictions: 'evaluate', readJurisdiction: 'evaluate', listPublications: 'evaluate', readPublication: 'evaluate',
   listFacts: 'evaluate', listHoldPoints: 'evaluate', listReleases: 'evaluate', readForm: 'evaluate',
   listQuantities: 'evaluate', readQuantity: 'evaluate', computeQuantities: 'evaluate', takeOff: 'evaluate', planCuts: 'evaluate', analyzeDrivingRain: 'evaluate',
   listAmendments: 'evaluate', readAmendment: 'evaluate',
   createDraft: 'amend', readDraft: 'amend', listDrafts: 'amend', changeDraft: 'amend', deleteDraft: 'amend', previewDraft: 'amend', adoptDraft: 'amend',
   createProject: 'recordAll', readProject: 'record', listProjects: 'record', changeProject: 'record', postEntries: 'record', readOpeningRecord: 'record',
-  evaluateRecordedOpening: 'record', readJournal: 'record', exportProject: 'record', listOpenings: 'record', readBuilding: 'record', readBuildingTable: 'record',
+  evaluateRecordedOpening: 'record', readJournal: 'record', exportProject: 'record', listOpenings: 'record', readBuilding: 'record', readBuildingTable: 'record', readBuildingReport: 'record',
   importSchedule: 'record', readOpeningForm: 'record', postFormAnswers: 'record',
   // Events leave the service, whatever they tell of
   createWebhook: 'administer', listWebhooks: 'administer', readWebhook: 'administer', deleteWebhook: 'administer', enableWebhook: 'administer', rotateWebhookSecret: 'administer',

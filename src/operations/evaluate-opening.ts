@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { evaluation } from '../evaluation/document.ts'
+import { evaluation, type Evaluation } from '../evaluation/document.ts'
 import { digestOfAssessment, evaluateInFull, type FullEvaluation } from '../evaluation/evaluate.ts'
 import { describeOpening } from '../opening/describe.ts'
 import { holdPointId } from '../opening/hold-points.ts'
@@ -25,10 +25,13 @@ export const evaluateOpening: Operation<typeof input, typeof evaluation> = {
   output: evaluation,
   run: (deps, raw) => {
     const evaluated = evaluateAs(unread, deps, raw)
-    if (!evaluated.ok) return evaluated
-    const { assessment } = evaluated.value.full
-    return { ok: true, value: { id: deps.newId(), evaluatedAt: deps.now().toISOString(), ...assessment, digest: digestOfAssessment(assessment) } }
+    return evaluated.ok ? { ok: true, value: stamped(deps, evaluated.value.full) } : evaluated
   },
+}
+
+/** The evaluation document: what was found, with an id, the moment and the digest. */
+export function stamped({ newId, now }: Dependencies, { assessment }: FullEvaluation): Evaluation {
+  return { id: newId(), evaluatedAt: now().toISOString(), ...assessment, digest: digestOfAssessment(assessment) }
 }
 
 type Around = Place & { readonly holdPoint?: z.output<typeof holdPointId> | null | undefined }

@@ -11,13 +11,13 @@ import { evaluateAs, evaluateOpening, unread } from './evaluate-opening.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
 
 const text = z.string()
-const input = z.strictObject({ evaluation: text.max(100).meta({ description: 'The id of a kept evaluation.' }) })
+export const keptAsked = z.strictObject({ evaluation: text.max(100).meta({ description: 'The id of a kept evaluation.' }) })
 
 export const readEvaluation = defineRecordOperation({
   name: 'readEvaluation',
   summary: 'Read a kept evaluation',
   description: 'Answers a kept evaluation word for word as it was given.',
-  input,
+  input: keptAsked,
   output: evaluation,
   answer: async (deps, { evaluation: id }) => {
     const found = await keptFor(deps, id)
@@ -44,7 +44,7 @@ export const reproduceEvaluation = defineRecordOperation({
   cost: { units: 6 },
   summary: 'Reproduce a kept evaluation',
   description: 'Computes a kept evaluation again from the catalog of that time: identical, or the exact difference.',
-  input,
+  input: keptAsked,
   output: reproduction,
   answer: async (deps, { evaluation: id }) => {
     const found = await keptFor(deps, id)
@@ -59,7 +59,7 @@ export const drawEvaluation = defineRecordOperation({
   cost: { units: 6 },
   summary: 'Draw the opening of a kept evaluation',
   description: 'The opening as it was described, computed by the catalog of that time, with the findings of the kept evaluation numbered in it.',
-  input: z.strictObject({ ...input.shape, kind: z.enum(drawingKinds).meta({ description: 'Which drawing: the front, a section, the blanks of the flashings, or the layout of weeps and ties.' }) }),
+  input: z.strictObject({ ...keptAsked.shape, kind: z.enum(drawingKinds).meta({ description: 'Which drawing: the front, a section, the blanks of the flashings, or the layout of weeps and ties.' }) }),
   output: drawing,
   answer: async (deps, { evaluation: id, kind }) => {
     const found = await keptFor(deps, id)
@@ -75,7 +75,7 @@ export const drawEvaluation = defineRecordOperation({
 })
 
 /** A kept evaluation for a caller who may read it; one of another project is as good as none. */
-async function keptFor({ records, caller }: RecordDependencies, id: string): Promise<Answer<KeptEvaluation>> {
+export async function keptFor({ records, caller }: RecordDependencies, id: string): Promise<Answer<KeptEvaluation>> {
   const kept = await records.readEvaluation(id)
   return kept && mayRead(caller, kept) ? { ok: true, value: kept } : notFound('evaluation', id)
 }
@@ -92,7 +92,8 @@ async function computeAgain(deps: RecordDependencies, kept: KeptEvaluation): Pro
   return answered.ok ? answered : failure('catalogGone', answered.problems)
 }
 
-async function catalogOf(deps: RecordDependencies, { release, sequence, catalogDigest }: KeptEvaluation): Promise<Catalog | undefined> {
+/** The catalog by which it was answered, where that is still here. */
+export async function catalogOf(deps: RecordDependencies, { release, sequence, catalogDigest }: KeptEvaluation): Promise<Catalog | undefined> {
   const past = await deps.active.catalogsOf(release, sequence)
   return past.find(({ digest }) => digest === catalogDigest)
 }

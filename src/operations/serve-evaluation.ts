@@ -15,7 +15,7 @@ const keep = {
   project: projectId.nullish().meta({ description: 'The project in whose record it is kept, for all who may record in it. Left out, it is for those alone who may record in all projects.' }),
 }
 
-const withRelease = evaluateOpening.input.extend(release)
+export const withRelease = evaluateOpening.input.extend(release)
 const withKeep = withRelease.extend(keep).meta({ id: 'EvaluationRequest' })
 
 /** An evaluation by the active catalog or by a past release. */
@@ -71,21 +71,27 @@ interface Served {
 
 async function serve(deps: RecordDependencies, raw: unknown): Promise<Answer<Served>> {
   const { sequence, catalog: active } = deps.active.state
-  const asked = parseInput(z.object(release), membersOf(raw))
+  const asked = await catalogAsked(deps, raw)
   if (!asked.ok) return asked
-  const by = await catalogOf(deps, asked.value.release ?? null)
-  if (!by.ok) return by
-  const request = without(raw, 'release')
-  const answered = evaluateOpening.run({ ...deps, catalog: by.value }, request)
+  const { catalog, request } = asked.value
+  const answered = evaluateOpening.run({ ...deps, catalog }, request)
   if (!answered.ok) return answered
   deps.tally?.evaluated(answered.value)
-  return { ok: true, value: { answer: answered.value, record: recordOf(answered.value, request, by.value, by.value === active ? sequence : 0) } }
+  return { ok: true, value: { answer: answered.value, record: recordOf(answered.value, request, catalog, catalog === active ? sequence : 0) } }
+}
+
+/** The catalog that a request names, and the rest of the request. */
+export async function catalogAsked(deps: RecordDependencies, raw: unknown): Promise<Answer<{ readonly catalog: Catalog; readonly request: unknown }>> {
+  const asked = parseInput(z.object(release), membersOf(raw))
+  if (!asked.ok) return asked
+  const catalog = await catalogOf(deps, asked.value.release ?? null)
+  return catalog.ok ? { ok: true, value: { catalog: catalog.value, request: without(raw, 'release') } } : catalog
 }
 
 /** The catalog of a past release as it was cut; what is in force now where none is named. */
-export async function catalogOf(deps: Pick<RecordDependencies, 'active'>, release: string | null): Promise<Answer<Catalog>> {
-  const catalog = release === null ? deps.active.state.catalog : await deps.active.release(release)
-  return catalog ? { ok: true, value: catalog } : failure('catalogGone', [{ code: 'catalogGone', pointer: '/release', detail: `Release ${release ?? ''} is not here, or not to be trusted. The list of releases has those that are.` }])
+export async function catalogOf({ active }: Pick<RecordDependencies, 'active'>, name: string | null): Promise<Answer<Catalog>> {
+  const catalog = name === null ? active.state.catalog : await active.release(name)
+  return catalog ? { ok: true, value: catalog } : failure('catalogGone', [{ code: 'catalogGone', pointer: '/release', detail: `Release ${name ?? ''} is not here, or not to be trusted. The list of releases has those that are.` }])
 }
 
 function recordOf(answer: Evaluation, request: unknown, { release, digest }: Catalog, sequence: number): Served['record'] {

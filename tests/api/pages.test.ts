@@ -8,7 +8,7 @@ import { client } from './client.ts'
 const { http } = await client({ explorerDir: compiled('explorer') })
 const bare = await client()
 
-const pages = ['/', '/reference', '/reference/', '/explorer/', '/problems/invalidInput']
+const pages = ['/', '/about', '/reference', '/reference/', '/explorer/', '/problems/invalidInput']
 
 describe.each(pages)('the page %s', (page) => {
   test('is HTML and is shown', async () => {
@@ -56,6 +56,12 @@ test('every address on the front page is there', async () => {
   const addresses = [...text.matchAll(/href="([^"]+)"/g)].map(([, address]) => address ?? '')
   expect(addresses).toContain('/v1/rules')
   for (const address of addresses) await http.get(address).expect(200)
+})
+
+test('the page to try the service brings the openings of the demonstration, each of which is evaluated', async () => {
+  const { openings } = (await http.get('/page/openings.json').expect(200)).body as { openings: readonly { title: string; request: { opening: { reference: string } } }[] }
+  expect(openings.map(({ request }) => request.opening.reference)).toEqual(expect.arrayContaining(['W-101', 'W-104', 'W-203']))
+  for (const { request } of openings) await http.post('/v1/evaluations').send(request).expect(200)
 })
 
 describe('a folder of files shows nothing beside it', () => {

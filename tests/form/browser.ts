@@ -30,7 +30,7 @@ async function installed() {
 }
 
 /** Unpacks to a folder of its own, so that no two runs share one and nothing that lies about in a shared folder is run. */
-function unpacked(folder: string) {
+export function unpacked(folder: string) {
   const packed = join(dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium')), '../../bin')
   const executablePath = join(folder, 'chromium')
   writeFileSync(executablePath, brotliDecompressSync(readFileSync(join(packed, 'chromium.br'))), { mode: 0o700 })

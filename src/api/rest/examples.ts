@@ -40,6 +40,7 @@ export const examples: Readonly<Record<string, object>> = {
     jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01',
     openings: [{ key: '1', opening: evaluationExample.opening }, { key: '2', opening: { reference: 'W-105', lengthUnit: 'mm', opening: { kind: 'window', width: '1200', height: '1500' } } }],
   },
+  reportOpening: evaluationExample,
   drawOpening: { ...evaluationExample, kind: 'elevation' },
   computeQuantities: {
     quantities: ['lintel.length', 'lintel.effective-span'], edition: 'irc-2021',

@@ -12,6 +12,7 @@ import { keepAnswers } from './once.ts'
 import { quantities } from './quantities.ts'
 import { projects } from './projects.ts'
 import { publications } from './publications.ts'
+import { reports } from './reports.ts'
 import { releases } from './releases.ts'
 import { rules } from './rules.ts'
 import { tokens } from './tokens.ts'
@@ -23,5 +24,5 @@ export const rest: FastifyPluginAsync = async (app) => {
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   answerConditionally(app)
   keepAnswers(app)
-  for (const resource of [evaluations, batches, drawings, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, tokens, webhooks]) await app.register(resource)
+  for (const resource of [evaluations, batches, drawings, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, reports, tokens, webhooks]) await app.register(resource)
 }

@@ -31,6 +31,7 @@ export function documentOptions(publicUrl: string): FastifyDynamicSwaggerOptions
       components: { securitySchemes: { token: { type: 'http', scheme: 'bearer', description: scopes } } },
       tags: [
         { name: 'Evaluations', description: 'Findings and quantities for an opening.' },
+        { name: 'Reports', description: 'Evaluations and buildings as pages to print.' },
         { name: 'Drawings', description: 'An opening as SVG: elevation, section, flashing blanks, layout of weeps and ties.' },
         { name: 'Rules', description: 'What is required, by which edition, on what evidence.' },
         { name: 'Quantities', description: 'What the crew, the estimator and the engineer need, each computed by itself or for a whole schedule.' },

@@ -11,14 +11,14 @@ export const decisions: Readonly<Record<Decision, Readonly<Record<string, string
   evaluate: {
     evaluateOpening: 'evaluation keepEvaluation', evaluateBatch: 'batch', listRules: 'rules', readRule: 'rule', listJurisdictions: 'jurisdictions', readJurisdiction: 'jurisdiction',
     listPublications: 'publications', readPublication: 'publication', listQuantities: 'quantities', readQuantity: 'quantity', computeQuantities: 'computation',
-    takeOff: 'takeOff', planCuts: 'cutList', analyzeDrivingRain: 'drivingRain', listFacts: 'facts', listHoldPoints: 'holdPoints', readForm: 'form',
+    takeOff: 'takeOff', planCuts: 'cutList', analyzeDrivingRain: 'drivingRain', listFacts: 'facts', listHoldPoints: 'holdPoints', readForm: 'form', reportOpening: 'report',
     listAmendments: 'amendments', readAmendment: 'amendment', listReleases: 'releases', drawOpening: 'drawing',
   },
   record: {
-    readEvaluation: 'keptEvaluation', reproduceEvaluation: 'reproduction', drawEvaluation: 'keptDrawing', listProjects: 'projects', readProject: 'project', changeProject: 'changeProject',
+    readEvaluation: 'keptEvaluation', reproduceEvaluation: 'reproduction', readEvaluationReport: 'evaluationReport', drawEvaluation: 'keptDrawing', listProjects: 'projects', readProject: 'project', changeProject: 'changeProject',
     postEntries: 'postEntries', importSchedule: 'importSchedule', postFormAnswers: 'postFormAnswers', readOpeningRecord: 'openingRecord',
     evaluateRecordedOpening: 'recordedEvaluation', readOpeningForm: 'openingForm', readJournal: 'journal', exportProject: 'projectExport',
-    listOpenings: 'openings', readBuilding: 'building', readBuildingTable: 'buildingTable',
+    listOpenings: 'openings', readBuilding: 'building', readBuildingTable: 'buildingTable', readBuildingReport: 'buildingReport',
   },
   recordAll: { createProject: 'createProject' },
   amend: {

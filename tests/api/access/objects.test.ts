@@ -15,6 +15,7 @@ const evaluation = { jurisdiction: 'us-xa-101', asOf: '2026-03-01', opening: win
 const inputs: Readonly<Record<string, Input>> = {
   readProject: {}, listOpenings: {}, readBuilding: {}, readJournal: {},
   readBuildingTable: { table: 'openings' },
+  readBuildingReport: {},
   exportProject: { format: 'sarif' },
   readOpeningRecord: { opening: 'w-1' },
   readOpeningForm: { opening: 'w-1', holdPoint: 'lintelSet' },
@@ -31,7 +32,7 @@ const asked = (token: string | null) => (token === null ? service.http : { post:
 const routes = routesOf(service.app).filter(({ path }) => path.includes('{project}'))
 const fields = fieldsOf().filter(({ name, described }) => name !== 'keepEvaluation' && described.args.some((one) => one.name === 'project'))
 const operationOf: Readonly<Record<string, string>> = {
-  project: 'readProject', openings: 'listOpenings', building: 'readBuilding', buildingTable: 'readBuildingTable', projectExport: 'exportProject', journal: 'readJournal',
+  project: 'readProject', openings: 'listOpenings', building: 'readBuilding', buildingTable: 'readBuildingTable', buildingReport: 'readBuildingReport', projectExport: 'exportProject', journal: 'readJournal',
   openingRecord: 'readOpeningRecord', openingForm: 'readOpeningForm', recordedEvaluation: 'evaluateRecordedOpening',
 }
 const ids: Record<string, string> = {}

@@ -1,7 +1,7 @@
 import { cp, mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 
-/** Gathers the GraphQL explorer's published files into dist/, so that it works without the internet and the service does not depend on its packages. */
+/** Takes the page to try the service along, and gathers the GraphQL explorer's published files into dist/, so that it works without the internet and the service does not depend on its packages. */
 const target = 'dist/explorer'
 const files = ['react/umd/react.production.min.js', 'react-dom/umd/react-dom.production.min.js', 'graphiql/graphiql.min.js', 'graphiql/graphiql.min.css']
 
@@ -38,6 +38,7 @@ const index = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="
 <link rel="stylesheet" href="graphiql.min.css"><link rel="stylesheet" href="explorer.css"><div id="explorer">Loading …</div>
 <script src="react.production.min.js"></script><script src="react-dom.production.min.js"></script><script src="graphiql.min.js"></script><script src="explorer.js"></script></html>`
 
+await cp('src/page', 'dist/page', { recursive: true })
 await mkdir(target, { recursive: true })
 for (const file of files) await cp(join('node_modules', file), join(target, file.slice(file.lastIndexOf('/') + 1)))
 await writeFile(join(target, 'explorer.js'), script)

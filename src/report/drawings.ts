@@ -1,0 +1,12 @@
+import type { Drawing } from '../drawing/index.ts'
+import { html, joined, trusted, type Markup, type Part } from './markup.ts'
+
+/** Each drawing with links from its numbers to the findings; a sheet carries its own legend, and its words for whoever does not see it. */
+export function drawingSection(drawings: readonly Drawing[], without: string | null): Part {
+  if (drawings.length === 0) return without === null ? null : html`<section aria-labelledby="drawings"><h2 id="drawings">Drawings</h2><p>${without}</p></section>`
+  return html`<section aria-labelledby="drawings"><h2 id="drawings">Drawings</h2>${drawings.map(figure)}</section>`
+}
+
+function figure({ title, svg, marks }: Drawing): Markup {
+  return html`<figure class="drawing"><div class="sheet">${trusted(svg)}</div><figcaption>${title}.${marks.length > 0 && html` The findings by number: ${joined(marks.map(({ number, rule, text }) => html`<a href="#${rule}">${number} ${text.split(':')[0] ?? ''}</a>`), '; ')}.`}</figcaption></figure>`
+}

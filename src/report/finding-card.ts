@@ -1,0 +1,53 @@
+import type { Finding } from '../evaluation/document.ts'
+import { cautionReferences, type Cautions } from './cautions.ts'
+import { html, type Markup, type Part } from './markup.ts'
+import { outcomeMark } from './mark.ts'
+import { list } from './table.ts'
+import { endOf, evidenceMark, factTitles, forceMark, sourceLine, unsigned, type UnitSystem } from './words.ts'
+
+/** How a report speaks: the unit system that leads, the adoption that its head names, and the numbers of its cautions. */
+export interface Manner {
+  readonly unitSystem: UnitSystem
+  readonly adoption: string | null
+  readonly cautions: Cautions
+}
+
+/** A rule that is not met, with all that is needed to put it right. */
+export function missCard(finding: Finding, { unitSystem, adoption, cautions }: Manner): Markup {
+  const { rule, title, statement, force, member, measured, required, margin, remedy } = finding
+  return html`<article class="finding miss" id="${rule}"><h4>${outcomeMark('fail')}: ${title}${endOf(member)} ${forceMark(force)}</h4>
+<p>${statement}</p>
+${list([['Found', measured?.text ?? null], ['Required', required.text], ['Off by', margin && unsigned(margin, unitSystem)], ['Each end', endsOf(finding, unitSystem)]], 'figures')}
+${noteList(finding)}
+${remedy && list([['Before cover-up', remedy.beforeCoverUp], ['After cover-up', remedy.afterCoverUp]], 'remedies')}
+${cautionReferences(finding.cautions, cautions)}
+<p class="origin"><code>${rule}</code> ${sourceLine(finding, adoption)}; last reviewed ${finding.lastReviewed}</p>
+${disagreementList(finding)}</article>`
+}
+
+/** What was found at each end, where there are two. */
+export function endsOf({ members }: Finding, unitSystem: UnitSystem): Part {
+  if (members.length < 2) return null
+  return members.map(({ member, outcome, measured, margin }, index) => html`${index === 0 ? null : html`<br>`}${member}: ${measured?.text ?? 'not known'}${outcome === 'fail' && margin !== null ? `, off by ${unsigned(margin, unitSystem)}` : outcome === 'fail' ? ', not met' : ''}`)
+}
+
+/** What a reader has to know before he relies on a decided finding. */
+export function notesOf({ withinResolution, differsByUnit, printedConflict, derivedFrom, outcome }: Finding): readonly string[] {
+  if (outcome !== 'pass' && outcome !== 'fail') return []
+  return [
+    ...(withinResolution ? ['Closer to the limit than the tape can tell.'] : []),
+    ...(differsByUnit ? ['The figure in the other unit system would decide otherwise.'] : []),
+    ...(printedConflict === null ? [] : [printedConflict]),
+    ...(derivedFrom.length > 0 ? [`Worked out from: ${factTitles(derivedFrom)}.`] : []),
+  ]
+}
+
+function noteList(finding: Finding): Markup | null {
+  const notes = notesOf(finding)
+  return notes.length === 0 ? null : html`<ul class="notes">${notes.map((note) => html`<li>${note}</li>`)}</ul>`
+}
+
+function disagreementList({ disagreements }: Finding): Markup | null {
+  if (disagreements.length === 0) return null
+  return html`<div class="otherwise"><p>Other sources say otherwise:</p><ul>${disagreements.map(({ source, states, evidence, note }) => html`<li>${source}: ${states} (${evidenceMark(evidence)})${note === null ? null : `. ${note}`}</li>`)}</ul></div>`
+}
