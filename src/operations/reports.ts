@@ -27,7 +27,7 @@ export const reportOpening: RecordOperation<typeof reportRequest, typeof page> =
     if (!evaluated.ok) return evaluated
     const { opening, full } = evaluated.value
     const evaluation = stamped(deps, full)
-    deps.tally?.evaluated(evaluation.summary.verdict)
+    deps.tally?.evaluated(evaluation)
     const origin = { publicUrl: deps.publicUrl, path: null, request: requestOf(raw as object, evaluation) }
     return { ok: true, value: openingPage({ evaluation, drawings: drawings(opening, full), withoutDrawings: null, origin }) }
   },
