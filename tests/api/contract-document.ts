@@ -29,6 +29,9 @@ const document = JSON.parse(readFileSync(join(root, 'openapi/openapi.json'), 'ut
 const ajvs: { bodies?: Ajv2020; addresses?: Ajv2020 } = {}
 const compiled = new Map<string, ValidateFunction>()
 
+/** Media of which each line is a document, which the schema is of; as a request they come in a stream that nobody has read yet. */
+const inLines = ['application/x-ndjson', 'application/jsonl']
+
 /** What is not as the document says; nothing of routes that it does not tell of. */
 export function contractViolations(exchange: Exchange): readonly string[] {
   const { method, route, answered } = exchange
@@ -64,7 +67,9 @@ function answerViolations({ method, answered: { status, type, body } }: Exchange
   if (!content) return type === undefined && body === '' ? [] : [`${status} has a body where none is described`]
   const media = mediaTypeOf(type)
   if (!Object.hasOwn(content, media)) return [`${status} is ${media}, described as ${Object.keys(content).join(' or ')}`]
-  return method === 'HEAD' ? [] : misfits('bodies', `${response.pointer}/content/${escaped(media)}/schema`, valueOf(media, body), `${status} answer`)
+  if (method === 'HEAD') return []
+  const values = inLines.includes(media) ? body.trimEnd().split('\n').map((line) => JSON.parse(line) as unknown) : [valueOf(media, body)]
+  return values.flatMap((value) => misfits('bodies', `${response.pointer}/content/${escaped(media)}/schema`, value, `${status} answer`))
 }
 
 /** What was taken has to be what may be sent. Of entries that are posted together each is taken or refused by itself, so that those that the answer refuses need not. */
@@ -79,6 +84,7 @@ function requestViolations({ asked: { type, body, query }, answered }: Exchange,
   const { content } = requestBody as OpenAPIV3_1.RequestBodyObject
   const media = mediaTypeOf(type)
   if (!Object.hasOwn(content, media)) return [...found, `a body of ${media} was taken and is not described`]
+  if (inLines.includes(media)) return found
   const refused = refusedIn(answered.body).map((index) => `request body /entries/${index}/`)
   const wrong = misfits('bodies', `${pointer}/requestBody/content/${escaped(media)}/schema`, typeof body === 'string' ? valueOf(media, body) : body, 'request body')
   return [...found, ...wrong.filter((what) => !refused.some((start) => what.startsWith(start)))]
