@@ -37,7 +37,7 @@ async function show(building: Building): Promise<void> {
   say(`${rule}\nTHE SAME OVER GRAPHQL, asking only for what a schedule needs\n`)
   say(await overGraphql(building))
   say(`${rule}\nWHERE TO LOOK NEXT
-  npm run demo -- --serve                                    keep the service up; then open /reference and /explorer/
+  npm run demo -- --serve                                    keep the service up; then open / to try an opening
   npm run wythe -- explain lintel.bearing-length --jurisdiction ${building.jurisdiction} --as-of ${building.asOf}
   catalog/buildings/                                         the openings shown here
   catalog/rules/lintel/bearing-length.yaml                   a rule, as one file

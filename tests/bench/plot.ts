@@ -5,7 +5,7 @@ export interface Curve {
   readonly points: readonly (readonly [size: number, microseconds: number])[]
 }
 
-const [width, height, margin] = [360, 220, 48] as const
+const [width, height, margin, right] = [380, 220, 64, 32] as const
 const columns = 2
 
 /** A panel for each curve, both ways in powers of ten, with a thin line that grows in proportion to compare with. */
@@ -17,7 +17,7 @@ export function plotOf(curves: readonly Curve[]): string {
 }
 
 function panelOf({ name, against, points }: Curve): string {
-  const [x, y] = [scale(points.map(([size]) => size), margin, width - 16), scale(points.map(([, each]) => each), height - margin, 34)]
+  const [x, y] = [scale(points.map(([size]) => size), margin, width - right), scale(points.map(([, each]) => each), height - margin, 34)]
   const [first] = points
   const last = points.at(-1)
   if (!first || !last) return ''
@@ -25,8 +25,8 @@ function panelOf({ name, against, points }: Curve): string {
   const top = Math.min(y.most, (first[1] * last[0]) / first[0])
   const proportion = `<line x1="${x.at(first[0])}" y1="${y.at(first[1])}" x2="${x.at((first[0] * top) / first[1])}" y2="${y.at(top)}" stroke="#777" stroke-dasharray="2 3"/>`
   const marks = points.map(([size, each]) => `<circle cx="${x.at(size)}" cy="${y.at(each)}" r="3"/>`).join('')
-  const ticks = [...x.powers.map((power) => `<text x="${x.at(power)}" y="${height - margin + 16}" text-anchor="middle">${power.toLocaleString('en')}</text>`), ...y.powers.map((power) => `<text x="${margin - 6}" y="${y.at(power) + 4}" text-anchor="end">${power.toLocaleString('en')}</text><line x1="${margin}" x2="${width - 16}" y1="${y.at(power)}" y2="${y.at(power)}" stroke="#ddd"/>`)]
-  return `<text x="${margin - 30}" y="18" font-weight="bold">${name}</text>${ticks.join('')}${proportion}<polyline points="${path}" fill="none" stroke="black" stroke-width="1.5"/>${marks}<text x="${width / 2}" y="${height - 14}" text-anchor="middle">${against} (µs each; dotted: in proportion)</text>`
+  const ticks = [...x.powers.map((power) => `<text x="${x.at(power)}" y="${height - margin + 16}" text-anchor="middle">${power.toLocaleString('en')}</text>`), ...y.powers.map((power) => `<text x="${margin - 6}" y="${y.at(power) + 4}" text-anchor="end">${power.toLocaleString('en')}</text><line x1="${margin}" x2="${width - right}" y1="${y.at(power)}" y2="${y.at(power)}" stroke="#ddd"/>`)]
+  return `<text x="${margin - 44}" y="18" font-weight="bold">${name}</text>${ticks.join('')}${proportion}<polyline points="${path}" fill="none" stroke="black" stroke-width="1.5"/>${marks}<text x="${width / 2}" y="${height - 14}" text-anchor="middle">${against} (µs each; dotted: in proportion)</text>`
 }
 
 /** From one power of ten to another. */
