@@ -56,8 +56,11 @@ function foldLine({ name, from, to, direction, angle }: BlankFold, at: BlankView
   return part('fold', [strokes(direction === 'up' ? 'fold' : 'hidden', ...pieces)], { name, direction, angle: String(angle) })
 }
 
-/** A letter beside each fold, where no other letter and no line is near; none where there is no room. */
-function lettered({ outline, folds, damFolds }: Blank, at: BlankView['at']): readonly { readonly letter: string; readonly fold: BlankFold; readonly place: Point }[] {
+/** From the middle of a letter to what is clear of it. */
+const letterRoom = 1.2
+
+/** A letter beside each fold on the blank, where no other letter and no line is near; none where there is no room. Beside the blank stand its measures. */
+function lettered({ outline, folds, damFolds, length: long, width }: Blank, at: BlankView['at']): readonly { readonly letter: string; readonly fold: BlankFold; readonly place: Point }[] {
   const taken: Point[] = []
   const edges = outline.map((from, index) => [at(...from), at(...(outline[(index + 1) % outline.length] ?? from))] as const)
   const lines = [...folds.map(({ from, to }) => [at(...from), at(...to)] as const), ...edges]
@@ -68,7 +71,9 @@ function lettered({ outline, folds, damFolds }: Blank, at: BlankView['at']): rea
     const shares = isLong ? [6, 11, 16, 21, 26].map((along) => along / length) : [0.5, 0.65, 0.35, 0.8, 0.2]
     const [nx, ny] = [(b[1] - a[1]) / length, (a[0] - b[0]) / length]
     const places = shares.flatMap((share) => [2, -2].map((beside): Point => [a[0] + (b[0] - a[0]) * share + nx * beside, a[1] + (b[1] - a[1]) * share + ny * beside]))
-    const fits = (place: Point) => taken.every(([x, y]) => Math.abs(x - place[0]) > 3 || Math.abs(y - place[1]) > 3.2) && lines.every(([from, to]) => distance(place, from, to) > 1.2)
+    const [[left, bottom], [right, top]] = [at(0, 0), at(long, width)]
+  const inside = ([x, y]: Point) => x > left + letterRoom && x < right - letterRoom && y > top + letterRoom && y < bottom - letterRoom
+  const fits = (place: Point) => inside(place) && taken.every(([x, y]) => Math.abs(x - place[0]) > 3 || Math.abs(y - place[1]) > 3.2) && lines.every(([from, to]) => distance(place, from, to) > letterRoom)
     const place = places.find(fits)
     if (!place) return []
     taken.push(place)

@@ -104,8 +104,9 @@ function tieAbove(frame: Frame, layers: Layers, place: TiePlace): readonly Shape
   const level = tieLevel(frame, layers, place)
   if (level === undefined || frame.known.choice('ties.kind') === undefined) return []
   const embedment = frame.known.length('ties.embedment')
-  const from = layers.thickness - (embedment ?? layers.thickness / 2)
-  return [part('tie', [strokes(embedment === undefined ? 'unknown' : 'barrier', [frame.at(from, level), frame.at(layers.sheathed, level)])], { known: String(embedment !== undefined) })]
+  const isKnown = embedment !== undefined && embedment <= layers.thickness // a tie that would come out of the face was not measured right
+  const from = layers.thickness - (isKnown ? embedment : layers.thickness / 2)
+  return [part('tie', [strokes(isKnown ? 'barrier' : 'unknown', [frame.at(from, level), frame.at(layers.sheathed, level)])], { known: String(isKnown) })]
 }
 
 function tieLabel(frame: Frame, layers: Layers, place: TiePlace): readonly Label[] {
