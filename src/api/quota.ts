@@ -62,10 +62,10 @@ export async function charge(request: FastifyRequest, reply: FastifyReply, units
 
 /** Takes the units as soon as there are that many left, for an answer that is under way already. */
 export async function waitForUnits(request: FastifyRequest, units: number): Promise<void> {
-  const { quotaKeeper } = request.server
-  for (let standing = await quotaKeeper?.take(callerOf(request), units); standing && !standing.allowed; standing = await quotaKeeper?.take(callerOf(request), units)) {
-    await setTimeout(standing.secondsLeft * 1_000, undefined, { ref: false })
-    if (request.raw.destroyed) return
+  while (!request.raw.socket.destroyed) {
+    const standing = await request.server.quotaKeeper?.take(callerOf(request), units)
+    if (standing?.allowed ?? true) return
+    await setTimeout((standing?.secondsLeft ?? 1) * 1_000, undefined, { ref: false })
   }
 }
 

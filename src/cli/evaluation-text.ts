@@ -1,4 +1,5 @@
 import type { ComputedQuantity, Evaluation, Finding } from '../evaluation/document.ts'
+import { endOf, inBoth, sourceText } from '../evaluation/words.ts'
 
 /** An evaluation as a page of text for a terminal: what fails first, then what is open, then the quantities. */
 export function evaluationText(evaluation: Evaluation): string {
@@ -37,21 +38,14 @@ function headText({ subject, jurisdiction, resolvedAt, asOf, editions, adoption,
 
 function failureText(finding: Finding, { subject }: Evaluation): string {
   const { title, force, rule, member, measured, required, margin, remedy, evidence } = finding
-  const where = member === null ? '' : `, ${member} end`
   const shortfall = margin === null ? '' : `; off by ${inBoth(margin, subject.unitSystem)}`
   const marks = [force, ...(evidence === 'memory' ? ['from memory'] : []), ...(finding.withinResolution ? ['closer to the limit than the tape can tell'] : []), ...(finding.differsByUnit ? ['the other unit system would decide otherwise'] : [])]
   return [
-    `  ✗ ${title}${where} [${marks.join(', ')}]`,
+    `  ✗ ${title}${endOf(member)} [${marks.join(', ')}]`,
     `    ${measured === null ? '' : `found ${measured.text}, `}required ${required.text}${shortfall}`,
-    `    ${rule}, ${sourceText(finding)}`,
+    `    ${rule}, ${sourceText(finding.chain)}`,
     ...(remedy === null ? [] : [wrapped(`Before cover-up: ${remedy.beforeCoverUp}`, '    '), wrapped(`After: ${remedy.afterCoverUp}`, '    ')]),
   ].join('\n')
-}
-
-function sourceText({ chain }: Finding): string {
-  return chain
-    .map(({ action, layer, publication, edition, locator, document, modification }) => (action === 'published' ? `${publication ?? ''} ${edition ?? ''} ${locator ?? ''}` : `${action} ${document ?? layer}${modification === null ? '' : `#${modification}`}`))
-    .join(' > ')
 }
 
 const shownToMeasure = 8
@@ -65,12 +59,6 @@ function openText({ findings, nextToMeasure }: Evaluation): string[] {
   })
   const more = nextToMeasure.length > shownToMeasure ? [`  … and ${nextToMeasure.length - shownToMeasure} more`] : []
   return [...(unusual.length > 0 ? [`OPEN\n${unusual.join('\n')}`] : []), ...(next.length > 0 ? [`LOOK AT NEXT\n${[...next, ...more].join('\n')}`] : [])]
-}
-
-/** One figure in both systems, the opening's own first. */
-function inBoth({ inchPound, si }: { inchPound: string; si: string }, first: Evaluation['subject']['unitSystem']): string {
-  const [lead, other] = first === 'si' ? [si, inchPound] : [inchPound, si]
-  return lead === other ? lead : `${lead} (${other})`
 }
 
 function quantitiesText({ quantities, subject }: Evaluation): string {

@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto'
-import { readFile, writeFile } from 'node:fs/promises'
-import { parse } from 'yaml'
+import { writeFile } from 'node:fs/promises'
 import type { Catalog } from '../catalog/catalog.ts'
 import { drawings } from '../drawing/index.ts'
 import { evaluateAs, stamped, unread } from '../operations/evaluate-opening.ts'
 import { papers, type Paper } from '../report/document.ts'
 import { openingPage } from '../report/opening-page.ts'
 import type { EvaluateOptions } from './evaluate-file.ts'
+import { readOpeningFile } from './opening-file.ts'
 import { failureText, type CommandResult } from './output.ts'
 import { printPdf } from './print-pdf.ts'
 
@@ -23,7 +23,9 @@ export async function reportFile(file: string, { out, paper, ...around }: Report
   if (out === undefined || !/\.(html|pdf)$/i.test(out)) return { text: '--out must name a file that ends with .html or .pdf\n', exitCode: 2 }
   const sheet = papers.find((one) => one === paper?.toLowerCase())
   if (paper !== undefined && sheet === undefined) return { text: `--paper must be one of: ${papers.join(', ')}\n`, exitCode: 2 }
-  const request = { ...around, opening: await parsed(file) }
+  const read = await readOpeningFile(file)
+  if (!read.ok) return { text: read.text, exitCode: 2 }
+  const request = { ...around, opening: read.opening }
   const deps = { catalog, now: () => new Date(), newId: randomUUID }
   const evaluated = evaluateAs(unread, deps, request)
   if (!evaluated.ok) return { text: failureText(evaluated), exitCode: 2 }
@@ -36,8 +38,4 @@ export async function reportFile(file: string, { out, paper, ...around }: Report
     if (!printed.ok) return { text: printed.mend, exitCode: 2 }
   }
   return { text: `${out}: ${evaluation.subject.reference ?? 'opening'}, ${evaluation.summary.verdict}\n`, exitCode: evaluation.summary.verdict === 'fail' ? 1 : 0 }
-}
-
-async function parsed(file: string): Promise<unknown> {
-  return parse(await readFile(file, 'utf8'), { maxAliasCount: 0 })
 }

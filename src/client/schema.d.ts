@@ -5022,8 +5022,7 @@ export interface operations {
             path: {
                 /** @description The id of a kept evaluation. */
                 evaluation: string;
-                /** @description Which drawing: the front, a section, the blanks of the flashings, or the layout of weeps and ties. */
-                kind: "elevation" | "section" | "flashingPattern" | "weepsAndTies";
+                kind: components["schemas"]["DrawingKind"];
             };
             cookie?: never;
         };

@@ -1,4 +1,4 @@
-import type { MarkGroup } from './marks.ts'
+import type { CalloutGroup } from './callouts.ts'
 import { box, outline, part, round, strokes, words, type Group, type Point, type Shape } from './shape.ts'
 import { spread } from './spread.ts'
 
@@ -20,24 +20,24 @@ export function roomForBalloons(count: number): number {
 }
 
 /** Numbers beside the drawing, on the nearer side as far as there is room, each led to what it speaks of. */
-export function balloons(groups: readonly MarkGroup[], columns: BalloonColumns): Group {
+export function balloons(groups: readonly CalloutGroup[], columns: BalloonColumns): Group {
   const middle = (columns.left + columns.right) / 2
   const room = Math.floor((columns.bottom - columns.top + gap) / (height + gap))
   const byNearness = groups.toSorted((a, b) => a.at[0] - b.at[0])
   const wantedLeft = byNearness.filter(({ at }) => at[0] < middle).length
-  if (columns.left === columns.right) return part('marks', column(groups, columns.left, columns, groups.some(({ at }) => at[0] > columns.left) ? 1 : -1))
+  if (columns.left === columns.right) return part('callouts', column(groups, columns.left, columns, groups.some(({ at }) => at[0] > columns.left) ? 1 : -1))
   const leftCount = Math.max(groups.length - room, Math.min(wantedLeft, room))
-  return part('marks', [...column(byNearness.slice(0, leftCount), columns.left, columns, 1), ...column(byNearness.slice(leftCount), columns.right, columns, -1)])
+  return part('callouts', [...column(byNearness.slice(0, leftCount), columns.left, columns, 1), ...column(byNearness.slice(leftCount), columns.right, columns, -1)])
 }
 
-function column(groups: readonly MarkGroup[], x: number, { top, bottom }: BalloonColumns, toward: 1 | -1): readonly Shape[] {
+function column(groups: readonly CalloutGroup[], x: number, { top, bottom }: BalloonColumns, toward: 1 | -1): readonly Shape[] {
   const places = spread(groups.map(({ at }) => ({ middle: at[1], size: height })), top, bottom, gap).toSorted((a, b) => a - b)
   const order = untangled(groups.toSorted((a, b) => a.at[1] - b.at[1]), places, x)
   return order.map((group, index) => balloon(group, [x, places[index] ?? 0], toward))
 }
 
 /** Numbers change places until no leader crosses another; a fixed number of rounds, since points may lie on one line. */
-function untangled(groups: readonly MarkGroup[], places: readonly number[], x: number): readonly MarkGroup[] {
+function untangled(groups: readonly CalloutGroup[], places: readonly number[], x: number): readonly CalloutGroup[] {
   const order = [...groups]
   const swapIfCrossed = (upper: number, lower: number) => {
     const [a, b] = [order[upper], order[lower]]
@@ -53,17 +53,17 @@ function crosses(a: Point, b: Point, c: Point, d: Point): boolean {
   return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
 }
 
-function balloon(group: MarkGroup, center: Point, toward: 1 | -1): Group {
+function balloon(group: CalloutGroup, center: Point, toward: 1 | -1): Group {
   const edge: Point = [center[0] + toward * half(group), center[1]]
   return part('mark', [strokes('leader', [edge, group.at]), round('ink', group.at, 0.4), ...sign(group, center)], { number: String(group.number), sign: group.sign })
 }
 
-function half({ number }: MarkGroup): number {
+function half({ number }: CalloutGroup): number {
   return number > 9 ? 3.4 : 2.5
 }
 
 /** A black box where the law is not met, a box with a heavy edge where advice is not, a dashed lozenge where nothing could be decided. */
-export function sign(group: MarkGroup, [x, y]: Point): readonly Shape[] {
+export function sign(group: CalloutGroup, [x, y]: Point): readonly Shape[] {
   const [w, h] = [half(group), height / 2]
   const shape = group.sign === 'undetermined' ? outline('undetermined', [x - w, y], [x, y - h], [x + w, y], [x, y + h]) : box(group.sign, [x - w, y - h], [x + w, y + h])
   return [shape, words(String(group.number), [x, y + 1], { anchor: 'middle', weight: 'bold', ink: group.sign === 'fail' ? 'white' : 'black', size: group.sign === 'undetermined' ? 2.5 : 2.8 })]

@@ -4,7 +4,7 @@ export const drawingKinds = ['elevation', 'section', 'flashingPattern', 'weepsAn
 export type DrawingKind = (typeof drawingKinds)[number]
 
 /** A finding that is shown by a number in the drawing. Several findings of one part may share a number. */
-export interface DrawnMark {
+export interface Callout {
   readonly number: number
   readonly rule: string
   readonly outcome: Extract<Finding['outcome'], 'fail' | 'notDetermined'>
@@ -20,5 +20,5 @@ export interface Drawing {
   readonly svg: string
   /** Facts, by their paths, that are drawn dashed or left out because nobody gave them. */
   readonly unknown: readonly string[]
-  readonly marks: readonly DrawnMark[]
+  readonly callouts: readonly Callout[]
 }

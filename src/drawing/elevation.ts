@@ -14,7 +14,7 @@ import { ties } from './elevation/ties.ts'
 import { wallExtent, type WallExtent } from './elevation/wall-extent.ts'
 import { weeps } from './elevation/weeps.ts'
 import { knownOf, type Known } from './known.ts'
-import { markedIn } from './marks.ts'
+import { calledOutIn } from './callouts.ts'
 import { scaleFor } from './scale.ts'
 import { boundsOf, part, strokes, type Shape } from './shape.ts'
 import { insideWidth, type SheetContent } from './sheet.ts'
@@ -37,21 +37,21 @@ export function elevation(opening: Opening, evaluation: FullEvaluation): Omit<Sh
   const drawnAt = (height: number) => {
     const frame = frameOf(known, opening, { scale: 1 / scale.ratio, middle: (room.left + room.right) / 2, top: room.top + (height - (bounds.top - bounds.bottom) / scale.ratio) / 2, bounds })
     const drawn = together(partsOf(frame, wall))
-    return { frame, height, drawn, marked: markedIn(new Map(drawn.anchors), evaluation) }
+    return { frame, height, drawn, calledOut: calledOutIn(new Map(drawn.anchors), evaluation) }
   }
   const wanted = Math.max(lowest, (bounds.top - bounds.bottom) / scale.ratio + overshoot)
   const first = drawnAt(wanted)
-  const crowded = roomForBalloons(Math.ceil(first.marked.groups.length / 2))
-  const { frame, height, drawn, marked } = crowded > wanted ? drawnAt(crowded) : first
+  const crowded = roomForBalloons(Math.ceil(first.calledOut.groups.length / 2))
+  const { frame, height, drawn, calledOut } = crowded > wanted ? drawnAt(crowded) : first
   const spare = (height - (bounds.top - bounds.bottom) / scale.ratio) / 2
   const view: Room = { ...room, bottom: room.top + height, headLine: room.top + spare, footLine: room.top + height - spare }
   const shapes: Shape[] = [
     ...drawn.shapes, ...elevationDimensions(frame, wall, view, dimensionColumn - 3),
-    balloons(marked.groups, { left: dimensionColumn + balloonRoom / 2 - 2, right: insideWidth - balloonRoom / 2 + 2, top: view.top, bottom: view.bottom }),
+    balloons(calledOut.groups, { left: dimensionColumn + balloonRoom / 2 - 2, right: insideWidth - balloonRoom / 2 + 2, top: view.top, bottom: view.bottom }),
   ]
   return {
     view: { height: view.bottom + under * dimensionRoom + 3, shapes }, scale: `Scale ${scale.text} when printed at full size. Flashing, weeps and ties are drawn heavier.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
-    marked, unknown: known.lacking(), notes: drawn.notes,
+    calledOut, unknown: known.lacking(), notes: drawn.notes,
     key: [['sheetMetal', 'flashing, bearing'], ['weep', 'weep, as laid out'], ['tie', 'tie, as laid out'], ['hidden', 'behind the brick'], ['unknown', 'not known']],
   }
 }

@@ -2,7 +2,7 @@ import type { FullEvaluation } from '../evaluation/evaluate.ts'
 import type { Opening } from '../opening/opening.ts'
 import { balloonRoom, balloons, roomForBalloons } from './balloon.ts'
 import { knownOf, type Known } from './known.ts'
-import { markedIn, type Marked } from './marks.ts'
+import { calledOutIn, type CalledOut } from './callouts.ts'
 import { blankOf, type Blank } from './pattern/blank.ts'
 import { blankView, type BlankView } from './pattern/blank-view.ts'
 import { scaleFor } from './scale.ts'
@@ -46,12 +46,12 @@ export function flashingPattern(opening: Opening, evaluation: FullEvaluation): O
 }
 
 function around(known: Known, evaluation: FullEvaluation, anchors: readonly (readonly [string, Point])[], shapes: readonly Shape[], height: number): Omit<SheetContent, 'title' | 'subtitle' | 'scale'> {
-  const marked: Marked = markedIn(new Map(anchors), evaluation)
-  const tall = Math.max(height, roomForBalloons(marked.groups.length))
-  const numbers = balloons(marked.groups, { left: insideWidth - balloonRoom / 2, right: insideWidth - balloonRoom / 2, top: 0, bottom: tall })
+  const calledOut: CalledOut = calledOutIn(new Map(anchors), evaluation)
+  const tall = Math.max(height, roomForBalloons(calledOut.groups.length))
+  const numbers = balloons(calledOut.groups, { left: insideWidth - balloonRoom / 2, right: insideWidth - balloonRoom / 2, top: 0, bottom: tall })
   const notes = places.flatMap(({ quantity }) => { const result = known.result(quantity); return result?.status === 'computed' ? [...result.assumptions, ...result.notes] : [] })
   return {
-    view: { height: tall + 2, shapes: [...shapes, numbers] }, marked, unknown: known.lacking(),
+    view: { height: tall + 2, shapes: [...shapes, numbers] }, calledOut, unknown: known.lacking(),
     notes: [...new Set(notes)], key: [['fold', 'fold up, toward the wet side'], ['hidden', 'fold down'], ['cut', 'cut']],
   }
 }

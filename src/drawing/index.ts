@@ -1,18 +1,19 @@
 import type { FullEvaluation } from '../evaluation/evaluate.ts'
 import { notice } from '../evaluation/notice.ts'
+import { verdictWords } from '../evaluation/words.ts'
 import { choiceWords } from '../opening/choice-words.ts'
-import { facts } from '../opening/facts.ts'
+import { factTitle } from '../opening/facts.ts'
 import { valueOf, type Opening } from '../opening/opening.ts'
 import { drawingKinds, type Drawing, type DrawingKind } from './drawing.ts'
 import { elevation } from './elevation.ts'
 import { flashingPattern } from './flashing-sheet.ts'
 import { layout } from './layout.ts'
-import type { Marked } from './marks.ts'
+import type { CalledOut } from './callouts.ts'
 import { section } from './section.ts'
 import { sheet, sheetWidth, type SheetContent } from './sheet.ts'
 import { svgOf } from './write-svg.ts'
 
-export { drawingKinds, type Drawing, type DrawingKind, type DrawnMark } from './drawing.ts'
+export { drawingKinds, type Drawing, type DrawingKind, type Callout } from './drawing.ts'
 
 type Drawer = (opening: Opening, evaluation: FullEvaluation) => Omit<SheetContent, 'title' | 'subtitle'> | undefined
 
@@ -29,21 +30,20 @@ export function draw(kind: DrawingKind, opening: Opening, evaluation: FullEvalua
   const content = drawn(opening, evaluation) ?? nothingToDraw
   const title = `${name}: ${opening.reference ?? `${kindOf(opening)} opening`}`
   const { jurisdiction, asOf, summary, subject } = evaluation.assessment
-  const subtitle = `${subtitleOf(opening)}${jurisdiction === null ? 'published texts' : jurisdiction}, ${asOf}; verdict: ${verdicts[summary.verdict]}`
+  const subtitle = `${subtitleOf(opening)}${jurisdiction === null ? 'published texts' : jurisdiction}, ${asOf}; verdict: ${verdictWords[summary.verdict].toLowerCase()}`
   const description = descriptionOf(name, content)
   const { height, shapes } = sheet({ ...content, title, subtitle })
   const id = `${kind}-${subject.digest.replaceAll(/[^0-9a-z]/gi, '').slice(-12)}`
   const svg = svgOf({ id, width: sheetWidth, height, title, description, data: { kind }, shapes })
-  return { kind, title, description, svg, unknown: content.unknown, marks: content.marked.groups.flatMap(({ marks }) => marks) }
+  return { kind, title, description, svg, unknown: content.unknown, callouts: content.calledOut.groups.flatMap(({ callouts }) => callouts) }
 }
 
 export function drawings(opening: Opening, evaluation: FullEvaluation): readonly Drawing[] {
   return drawingKinds.map((kind) => draw(kind, opening, evaluation))
 }
 
-const noMarks: Marked = { groups: [], elsewhere: 0 }
-const nothingToDraw: Omit<SheetContent, 'title' | 'subtitle'> = { view: { height: 0, shapes: [] }, scale: 'Not to scale', marked: noMarks, unknown: [], notes: ['There is nothing to draw.'], key: [] }
-const verdicts = { pass: 'pass', attention: 'pass, with advice not met', incomplete: 'incomplete', fail: 'fail' } as const
+const noCallouts: CalledOut = { groups: [], elsewhere: 0 }
+const nothingToDraw: Omit<SheetContent, 'title' | 'subtitle'> = { view: { height: 0, shapes: [] }, scale: 'Not to scale', calledOut: noCallouts, unknown: [], notes: ['There is nothing to draw.'], key: [] }
 
 function kindOf(opening: Opening): string {
   const kind = valueOf(opening, 'opening.kind')
@@ -56,11 +56,11 @@ function subtitleOf({ basis }: Opening): string {
 }
 
 /** For whoever does not see the drawing: what it shows, what is numbered in it, what is not known. */
-function descriptionOf(name: string, { marked, unknown, notes, scale }: Omit<SheetContent, 'title' | 'subtitle'>): string {
-  const marks = marked.groups.flatMap(({ marks }) => marks).map(({ number, outcome, text }) => `${number}, ${outcome === 'fail' ? 'fails' : 'not determined'}: ${text}.`)
-  const missing = unknown.map((path) => facts.get(path)?.title ?? path)
+function descriptionOf(name: string, { calledOut, unknown, notes, scale }: Omit<SheetContent, 'title' | 'subtitle'>): string {
+  const callouts = calledOut.groups.flatMap(({ callouts }) => callouts).map(({ number, outcome, text }) => `${number}, ${outcome === 'fail' ? 'fails' : 'not determined'}: ${text}.`)
+  const missing = unknown.map(factTitle)
   return [
-    `${name}.`, scale, ...(marks.length > 0 ? [`Numbered: ${marks.join(' ')}`] : ['No finding is numbered.']),
+    `${name}.`, scale, ...(callouts.length > 0 ? [`Numbered: ${callouts.join(' ')}`] : ['No finding is numbered.']),
     ...(missing.length > 0 ? [`Not known: ${missing.join('; ')}.`] : []), ...notes, `Not to be built from by itself. ${notice}`,
   ].join(' ')
 }

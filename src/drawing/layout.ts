@@ -8,7 +8,7 @@ import { knownOf, type Known } from './known.ts'
 import { stripHeight, weepList, weepStrip } from './layout/weep-strip.ts'
 import { tieList, tiePlan, wallEnds } from './layout/tie-plan.ts'
 import { dimensionText } from './length-words.ts'
-import { markedIn } from './marks.ts'
+import { calledOutIn } from './callouts.ts'
 import { scaleFor } from './scale.ts'
 import { moved, textSize, words, type Point, type Shape } from './shape.ts'
 import { insideWidth, type SheetContent } from './sheet.ts'
@@ -47,13 +47,13 @@ export function layout(opening: Opening, evaluation: FullEvaluation): Omit<Sheet
     lines.forEach((line, index) => shapes.push(words(line, [0, y + 3.4 + index * lineHeight])))
     y += lines.length * lineHeight + 4
   }
-  const marked = markedIn(new Map(anchors), evaluation)
+  const calledOut = calledOutIn(new Map(anchors), evaluation)
   const column = insideWidth - balloonRoom / 2
-  const tall = Math.max(y, roomForBalloons(marked.groups.length) + 4)
+  const tall = Math.max(y, roomForBalloons(calledOut.groups.length) + 4)
   return {
-    view: { height: tall, shapes: [...shapes, balloons(marked.groups, { left: column, right: column, top: 2, bottom: tall - 2 })] },
+    view: { height: tall, shapes: [...shapes, balloons(calledOut.groups, { left: column, right: column, top: 2, bottom: tall - 2 })] },
     scale: `${scales.length === 0 ? 'Not to scale.' : 'To scale when printed at full size, as each part says; weeps and ties are drawn larger than they are.'}${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
-    marked, unknown: known.lacking(), notes: notesOf(known), key: [['sheetMetal', 'flashing'], ['hidden', 'jamb'], ['tie', 'tie']],
+    calledOut, unknown: known.lacking(), notes: notesOf(known), key: [['sheetMetal', 'flashing'], ['hidden', 'jamb'], ['tie', 'tie']],
   }
 }
 

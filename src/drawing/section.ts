@@ -6,7 +6,7 @@ import type { Frame } from './drawn.ts'
 import { breakLine } from './elevation/bond.ts'
 import { knownOf, type Known } from './known.ts'
 import { dimensionText } from './length-words.ts'
-import { markedIn } from './marks.ts'
+import { calledOutIn } from './callouts.ts'
 import { scaleFor, type Scale } from './scale.ts'
 import { baseDetail, baseRange, hasBaseDetail } from './section/base-detail.ts'
 import { headDetail, headRange, type Detail } from './section/head-detail.ts'
@@ -40,12 +40,12 @@ export function section(opening: Opening, evaluation: FullEvaluation): Omit<Shee
   const outside = outsideOf(known)
   const scale = scaleFor(opening.unitSystem, [[layers.inside + outside, drawnWidth], [heights.reduce((sum, height) => sum + height, 0), tallest]])
   const placed = placedDetails({ known, opening, layers, scale, outside }, drawers, ranges)
-  const marked = markedIn(new Map(placed.details.flatMap(({ anchors = [] }) => anchors).toReversed()), evaluation)
-  const height = Math.max(placed.height, 12 + roomForBalloons(marked.groups.length))
+  const calledOut = calledOutIn(new Map(placed.details.flatMap(({ anchors = [] }) => anchors).toReversed()), evaluation)
+  const height = Math.max(placed.height, 12 + roomForBalloons(calledOut.groups.length))
   return {
-    view: { height, shapes: [...placed.shapes, balloons(marked.groups, { left: 6, right: 6, top: 8, bottom: height - 2 })] },
+    view: { height, shapes: [...placed.shapes, balloons(calledOut.groups, { left: 6, right: 6, top: 8, bottom: height - 2 })] },
     scale: `Scale ${scale.text} when printed at full size. Flashing and barrier are drawn thicker than they are, with gaps between them that are not there.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
-    marked, unknown: known.lacking(), notes: [...placed.details.flatMap(({ notes = [] }) => notes), ...missingDetails(known), 'Frame, sheathing and backing are drawn as a convention; their sizes are not described. Outside is on the left.'],
+    calledOut, unknown: known.lacking(), notes: [...placed.details.flatMap(({ notes = [] }) => notes), ...missingDetails(known), 'Frame, sheathing and backing are drawn as a convention; their sizes are not described. Outside is on the left.'],
     key: [['membrane', 'flashing'], ['barrier', 'barrier'], ['hidden', 'beyond the cut'], ['unknown', 'not known']],
   }
 }

@@ -1,7 +1,7 @@
 import { notice } from '../evaluation/notice.ts'
-import { facts } from '../opening/facts.ts'
+import { factTitle } from '../opening/facts.ts'
 import { sign } from './balloon.ts'
-import { legendText, type MarkGroup, type Marked } from './marks.ts'
+import { legendText, type CalloutGroup, type CalledOut } from './callouts.ts'
 import type { PenName } from './pens.ts'
 import { box, moved, part, round, strokes, textSize, words, type Group, type Shape } from './shape.ts'
 import { fitted, textWidth, wrapped } from './text-width.ts'
@@ -17,7 +17,7 @@ export interface SheetContent {
   readonly subtitle: string
   readonly view: { readonly height: number; readonly shapes: readonly Shape[] }
   readonly scale: string
-  readonly marked: Marked
+  readonly calledOut: CalledOut
   readonly unknown: readonly string[]
   readonly notes: readonly string[]
   /** How the lines are to be read. */
@@ -33,7 +33,7 @@ interface Block {
 
 /** The whole sheet: title, drawing, key, numbers with their words, what is not known, notes, scale and notice, inside a frame. */
 export function sheet(content: SheetContent): { readonly height: number; readonly shapes: readonly Shape[] } {
-  const blocks = [titleBlock(content), { name: 'view', ...content.view }, keyBlock(content), marksBlock(content.marked), ...textBlocks(content), scaleBlock(content), noticeBlock()].filter(({ height }) => height > 0)
+  const blocks = [titleBlock(content), { name: 'view', ...content.view }, keyBlock(content), calloutsBlock(content.calledOut), ...textBlocks(content), scaleBlock(content), noticeBlock()].filter(({ height }) => height > 0)
   const placed: Group[] = []
   let y = margin
   for (const { name, height, shapes } of blocks) {
@@ -70,7 +70,7 @@ function sample(pen: PenName, x: number, y: number): Shape {
   return pen === 'weep' ? box(pen, [x + 3.7, y - 2.2], [x + 4.3, y + 0.3]) : strokes(pen, [[x, y - 0.9], [x + 8, y - 0.9]])
 }
 
-function marksBlock({ groups, elsewhere }: Marked): Block {
+function calloutsBlock({ groups, elsewhere }: CalledOut): Block {
   const rows = groups.map((group) => ({ group, lines: wrapped(legendText(group), insideWidth - 10, textSize, 3) }))
   const shapes: Shape[] = []
   let y = 0
@@ -83,13 +83,13 @@ function marksBlock({ groups, elsewhere }: Marked): Block {
   return { name: 'legend', height: y + (rest.length > 0 ? rest.length * lineHeight + 1.5 : 0), shapes }
 }
 
-function legendRow(group: MarkGroup, lines: readonly string[], y: number): Group {
+function legendRow(group: CalloutGroup, lines: readonly string[], y: number): Group {
   const text = lines.map((line, index) => words(line, [10, y + 3.6 + index * lineHeight]))
   return part('legendRow', [...sign(group, [4, y + 2.7]), ...text], { number: String(group.number) })
 }
 
 function textBlocks({ unknown, notes }: SheetContent): readonly Block[] {
-  const titles = unknown.map((path) => facts.get(path)?.title ?? path)
+  const titles = unknown.map(factTitle)
   const missing = titles.length === 0 ? [] : [`Not known, drawn dashed or left out: ${titles.join('; ')}.`]
   return [paragraph('unknown', missing), paragraph('notes', notes)]
 }

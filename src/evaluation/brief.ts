@@ -35,18 +35,15 @@ export type Brief = z.infer<typeof brief>
 export function evaluateBriefly(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): Brief {
   const quantities = computeSome(everydayQuantities, judgedQuantities(ruleSet.rules), quantityInputs(opening, ruleSet, catalog))
   const subject = { opening, quantities, catalog, adopted: ruleSet.adopted, holdPoint }
+  const { asOf, jurisdiction, inPart } = ruleSet
   const findings = judgesOf(ruleSet.rules, catalog).map((judge) => judge(subject))
+  return briefOf({ asOf, jurisdiction, catalog: { release: catalog.release, digest: catalog.digest }, summary: summarise(findings, inPart), findings, nextToMeasure: nextToMeasure(findings, holdPoint), notice })
+}
+
+/** What stands in the way in an evaluation. */
+export function briefOf({ asOf, jurisdiction, catalog, summary, findings, nextToMeasure, notice }: Omit<Brief, 'notMet' | 'notDetermined'> & { readonly findings: readonly Finding[] }): Brief {
   const open = (outcome: Finding['outcome']) => findings.filter((one) => one.outcome === outcome).map(shortened)
-  return {
-    asOf: ruleSet.asOf,
-    jurisdiction: ruleSet.jurisdiction,
-    catalog: { release: catalog.release, digest: catalog.digest },
-    summary: summarise(findings, ruleSet.inPart),
-    notMet: open('fail'),
-    notDetermined: open('notDetermined'),
-    nextToMeasure: nextToMeasure(findings, holdPoint),
-    notice,
-  }
+  return { asOf, jurisdiction, catalog, summary, notMet: open('fail'), notDetermined: open('notDetermined'), nextToMeasure, notice }
 }
 
 const judgedQuantities = onceFor((rules: readonly ResolvedRule[]) => rules.flatMap(({ rule: { check } }) => ('quantity' in check ? [check.quantity] : [])))

@@ -2,7 +2,7 @@ import { lastingPart } from '../catalog/canonical.ts'
 import type { Catalog } from '../catalog/catalog.ts'
 import type { Reason } from '../catalog/rule.ts'
 import type { ResolvedRule } from '../catalog/rule-set.ts'
-import { facts } from '../opening/facts.ts'
+import { factTitle } from '../opening/facts.ts'
 import { onceFor } from '../opening/once-for.ts'
 import type { Finding } from './document.ts'
 import type { EndResult, MemberResult } from './member.ts'
@@ -115,5 +115,5 @@ function nextStep(reason: Reason, missing: readonly string[], conflicting: reado
 }
 
 function titlesOf(paths: readonly string[]): string {
-  return paths.map((path) => facts.get(path)?.title ?? path).join('; ')
+  return paths.map(factTitle).join('; ')
 }

@@ -1,4 +1,5 @@
 import type { Force } from '../catalog/rule.ts'
+import { sourceText } from '../evaluation/words.ts'
 import { holdPointTitle } from '../opening/hold-points.ts'
 import type { MissStatus } from '../record/finding-history.ts'
 import { openingPath, ruleAddress } from './address.ts'
@@ -8,7 +9,7 @@ import type { ExportedBuilding } from './exported-building.ts'
 import { nameOf, readingsBehind, type Judged } from './judged.ts'
 import { instant, line } from './plain-text.ts'
 import { stableId } from './stable-id.ts'
-import { marksOf, outcomeText, sourceText, titleOf } from './words.ts'
+import { marksOf, outcomeText, titleOf } from './words.ts'
 import { element, type Element } from './xml.ts'
 
 /** A topic as a file, with the words it uses that a project has to list. */

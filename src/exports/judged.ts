@@ -1,5 +1,4 @@
 import type { Finding } from '../evaluation/document.ts'
-import { facts } from '../opening/facts.ts'
 import { fingerprintOf, type Miss } from '../record/finding-history.ts'
 import { concerns } from '../record/non-conformance.ts'
 import type { Observed } from '../record/observed.ts'
@@ -72,8 +71,4 @@ export function timeOf({ entries }: ExportedOpening, { entry, at }: { readonly e
 /** What the opening is called on the drawings, or else in the record. */
 export function nameOf({ assessment, opening }: ExportedOpening): string {
   return assessment?.subject.reference ?? opening
-}
-
-export function factTitle(path: string): string {
-  return facts.get(path)?.title ?? path
 }

@@ -1,4 +1,5 @@
 import { digestOf } from '../catalog/digest.ts'
+import { sourceText } from '../evaluation/words.ts'
 import type { UnreadEntry } from '../record/entry.ts'
 import type { ExportedBuilding } from './exported-building.ts'
 import { judgedIn, nameOf, type Judged } from './judged.ts'
@@ -9,7 +10,6 @@ import { risksOf } from './oscal-risks.ts'
 import { ids, ifAny, objectiveOf, propertiesOf } from './oscal-words.ts'
 import { instant, line } from './plain-text.ts'
 import { stableId } from './stable-id.ts'
-import { sourceText } from './words.ts'
 
 /** The findings of a building as assessment results in OSCAL 1.1.2 (NIST): a rule is a control, an opening is an item of the inventory, a miss is a risk. */
 export function oscalOf(building: ExportedBuilding): object {

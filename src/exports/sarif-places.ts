@@ -1,5 +1,6 @@
+import { factTitle } from '../opening/facts.ts'
 import type { ExportedBuilding } from './exported-building.ts'
-import { factTitle, nameOf, type Judged } from './judged.ts'
+import { nameOf, type Judged } from './judged.ts'
 
 /** The building, its openings and the facts that were judged, each once, with where each stands in the list. */
 export interface LogicalPlaces {

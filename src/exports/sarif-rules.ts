@@ -1,8 +1,8 @@
 import type { Force } from '../catalog/rule.ts'
 import type { ResolvedRule } from '../catalog/rule-set.ts'
+import { sourceText } from '../evaluation/words.ts'
 import { ruleAddress } from './address.ts'
 import type { ExportedBuilding } from './exported-building.ts'
-import { sourceText } from './words.ts'
 
 /** How grave a miss is, in the words of SARIF. */
 export const levels: Readonly<Record<Force, 'error' | 'warning' | 'note'>> = { mandatory: 'error', recommended: 'warning', informative: 'note' }

@@ -1,9 +1,9 @@
-import type { ResolvedRule } from '../catalog/rule-set.ts'
-import type { Finding } from '../evaluation/document.ts'
+import { inBoth } from '../evaluation/words.ts'
+import { factTitle } from '../opening/facts.ts'
 import { holdPointTitle } from '../opening/hold-points.ts'
 import type { UnreadEntry } from '../record/entry.ts'
 import type { Recorded } from '../record/opening-record.ts'
-import { factTitle, nameOf, type Judged } from './judged.ts'
+import { nameOf, type Judged } from './judged.ts'
 
 /** "W-104: Lintel bearing at each end, right end". */
 export function titleOf({ at, finding, member }: Judged): string {
@@ -33,20 +33,6 @@ export function marksOf({ outcome, finding }: Judged): readonly string[] {
     ...(finding.differsByUnit ? ['The figure in the other unit system would decide otherwise.'] : []),
     ...(finding.printedConflict === null ? [] : [finding.printedConflict]),
   ]
-}
-
-/** One figure in both systems, the opening's own first. */
-function inBoth({ inchPound, si }: NonNullable<Finding['margin']>, first: 'inchPound' | 'si' | undefined): string {
-  const [lead, other] = first === 'si' ? [si, inchPound] : [inchPound, si]
-  return lead === other ? lead : `${lead} (${other})`
-}
-
-/** "irc 2021 R703.8.3 > adoption us-xa/irc-2021": publication, then everyone who acted on it. */
-export function sourceText(chain: ResolvedRule['chain']): string {
-  const steps = chain.map(({ action, layer, publication, edition, locator, document, modification }) =>
-    action === 'published' ? [publication, edition, locator].filter((word) => word !== null).join(' ') : `${action} ${document ?? layer}${modification === null ? '' : `#${modification}`}`,
-  )
-  return steps.join(' > ')
 }
 
 /** "Remedy chosen: longer angle; due 2027-03-01". */

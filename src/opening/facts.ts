@@ -30,3 +30,8 @@ function collect(schema: z.ZodType, path: readonly string[]): [string, FactDefin
 function unwrap(schema: z.ZodType): z.ZodType {
   return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable ? unwrap(schema.unwrap() as z.ZodType) : schema
 }
+
+/** What people call a fact; of one that is not known, its path. */
+export function factTitle(path: string): string {
+  return facts.get(path)?.title ?? path
+}

@@ -10,14 +10,14 @@ export const drawingKind = z
   .enum(drawingKinds)
   .meta({ id: 'DrawingKind', description: 'elevation: the front of the wall. section: head, sill and base cut through. flashingPattern: the blanks of the flashings. weepsAndTies: where each weep and tie goes.' })
 
-const mark = z
+const callout = z
   .strictObject({
     number: z.int().min(1).max(1000).meta({ description: 'As it stands in the drawing; findings of one part may share it.' }),
     rule: text,
     outcome: z.enum(['fail', 'notDetermined']).meta({ id: 'DrawnOutcome' }),
     text,
   })
-  .meta({ id: 'DrawnMark', description: 'A finding that is numbered in the drawing.' })
+  .meta({ id: 'Callout', description: 'A finding that is numbered in the drawing.' })
 
 /** A drawing on the wire. */
 export const drawing = z
@@ -27,7 +27,7 @@ export const drawing = z
     description: text.meta({ description: 'What is to be seen, for whoever does not see it.' }),
     svg: text.meta({ description: 'The whole document, in millimeters of paper.' }),
     unknown: z.array(text).meta({ description: 'Facts that are drawn dashed or left out because they are not known.' }),
-    marks: z.array(mark),
+    callouts: z.array(callout),
   })
   .meta({ id: 'Drawing' })
 
@@ -51,6 +51,6 @@ export const drawOpening: Operation<typeof input, typeof drawing> = {
   },
 }
 
-export function onTheWire({ unknown, marks, ...rest }: Drawing): z.infer<typeof drawing> {
-  return { ...rest, unknown: [...unknown], marks: marks.map((one) => ({ ...one })) }
+export function onTheWire({ unknown, callouts, ...rest }: Drawing): z.infer<typeof drawing> {
+  return { ...rest, unknown: [...unknown], callouts: callouts.map((one) => ({ ...one })) }
 }

@@ -2,18 +2,18 @@ import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
 import { releaseName } from '../catalog/release.ts'
 import type { RuleSet } from '../catalog/rule-set.ts'
-import { brief, evaluateBriefly } from '../evaluation/brief.ts'
-import { evaluation } from '../evaluation/document.ts'
-import { digestOfAssessment, evaluate } from '../evaluation/evaluate.ts'
-import { describeOpening } from '../opening/describe.ts'
+import { brief, briefOf, evaluateBriefly, type Brief } from '../evaluation/brief.ts'
+import { evaluation, type Evaluation } from '../evaluation/document.ts'
+import { evaluateInFull } from '../evaluation/evaluate.ts'
 import { holdPointId, type HoldPoint } from '../opening/hold-points.ts'
 import type { Opening } from '../opening/opening.ts'
 import type { Problem } from '../opening/problem.ts'
 import { openingSchema } from '../opening/schema.ts'
 import { malformedPlaces } from '../opening/well-formed.ts'
+import { readWithOpening, stamped } from './evaluate-opening.ts'
 import { failure, parseInput, type Answer, type RecordDependencies, type RecordOperation } from './operation.ts'
 import { place, resolvePlace } from './place.ts'
-import { catalogOf } from './serve-evaluation.ts'
+import { catalogOfRelease } from './serve-evaluation.ts'
 
 const text = z.string()
 const holdPoint = holdPointId.nullish().meta({ description: 'Where the work stands at this opening; where it stands for the whole batch when left out.' })
@@ -78,7 +78,7 @@ export type EvaluateItem = (raw: unknown, line: number) => BatchAnswer
 export async function openBatch(deps: RecordDependencies, raw: unknown): Promise<Answer<EvaluateItem>> {
   const settings = parseInput(batchSettings, raw)
   if (!settings.ok) return settings
-  const catalog = await catalogOf(deps, settings.value.release ?? null)
+  const catalog = await catalogOfRelease(deps, settings.value.release ?? null)
   if (!catalog.ok) return catalog
   const ruleSet = resolvePlace({ ...deps, catalog: catalog.value }, settings.value)
   if (!ruleSet.ok) return ruleSet
@@ -93,34 +93,20 @@ interface Ground {
 
 function answerer(deps: RecordDependencies, ground: Ground): EvaluateItem {
   return (raw, line) => {
-    const read = readItem(raw)
+    const malformed = malformedPlaces(raw)
+    const read = malformed.length > 0 ? failure('invalidInput', malformed) : readWithOpening(unreadItem, raw)
     if (!read.ok) return notEvaluated(line, read.problems, keyIn(raw))
-    const { opening, key, holdPoint } = read.value
-    const point = holdPoint ?? ground.settings.holdPoint ?? null
-    return { line, key: key ?? null, reference: opening.reference ?? null, ...evaluated(deps, ground, opening, point), code: null, problems: [] }
+    const { opening, request: { key, holdPoint } } = read.value
+    const answered = evaluated(deps, ground, opening, holdPoint ?? ground.settings.holdPoint ?? null)
+    deps.tally?.evaluated({ resolvedAt: ground.ruleSet.resolvedAt, summary: answered.brief.summary })
+    return { line, key: key ?? null, reference: opening.reference ?? null, ...answered, code: null, problems: [] }
   }
 }
 
-function evaluated(deps: RecordDependencies, { ruleSet, catalog, settings }: Ground, opening: Opening, point: HoldPoint | null): Pick<BatchAnswer, 'brief' | 'evaluation'> {
-  const short = evaluateBriefly(opening, ruleSet, catalog, point)
-  deps.tally?.evaluated({ resolvedAt: ruleSet.resolvedAt, summary: short.summary })
-  if (settings.detail !== 'full') return { brief: short, evaluation: null }
-  const whole = evaluate(opening, ruleSet, catalog, point)
-  return { brief: short, evaluation: { id: deps.newId(), evaluatedAt: deps.now().toISOString(), ...whole, digest: digestOfAssessment(whole) } }
-}
-
-interface ReadItem extends Omit<z.output<typeof unreadItem>, 'opening'> {
-  readonly opening: Opening
-}
-
-/** The opening is read by its own parser, so that all problems are told at once. */
-function readItem(raw: unknown): Answer<ReadItem> {
-  const malformed = malformedPlaces(raw)
-  if (malformed.length > 0) return failure('invalidInput', malformed)
-  const around = parseInput(unreadItem, raw)
-  const opening = describeOpening(memberOf(raw, 'opening'))
-  if (around.ok && opening.ok) return { ok: true, value: { ...around.value, opening: opening.value } }
-  return failure('invalidInput', [...(around.ok ? [] : around.problems), ...(opening.ok ? [] : opening.problems.map((problem) => ({ ...problem, pointer: `/opening${problem.pointer}` })))])
+function evaluated(deps: RecordDependencies, { ruleSet, catalog, settings }: Ground, opening: Opening, point: HoldPoint | null): { readonly brief: Brief; readonly evaluation: Evaluation | null } {
+  if (settings.detail !== 'full') return { brief: evaluateBriefly(opening, ruleSet, catalog, point), evaluation: null }
+  const full = evaluateInFull(opening, ruleSet, catalog, point)
+  return { brief: briefOf(full.assessment), evaluation: stamped(deps, full) }
 }
 
 export function notEvaluated(line: number, problems: readonly Problem[], key: string | null = null, code = 'invalidInput'): BatchAnswer {
@@ -128,10 +114,6 @@ export function notEvaluated(line: number, problems: readonly Problem[], key: st
 }
 
 function keyIn(raw: unknown): string | null {
-  const key = memberOf(raw, 'key')
+  const { key } = typeof raw === 'object' && raw !== null ? (raw as { readonly key?: unknown }) : {}
   return typeof key === 'string' && key.length <= 200 ? key : null
-}
-
-function memberOf(raw: unknown, member: string): unknown {
-  return typeof raw === 'object' && raw !== null && Object.hasOwn(raw, member) ? (raw as Readonly<Record<string, unknown>>)[member] : undefined
 }

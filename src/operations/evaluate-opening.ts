@@ -36,13 +36,20 @@ export function stamped({ newId, now }: Dependencies, { assessment }: FullEvalua
 
 type Around = Place & { readonly holdPoint?: z.output<typeof holdPointId> | null | undefined }
 
-/** A request to evaluate an opening, read and answered in full; every problem with it is told at once. */
-export function evaluateAs<R extends Around>(schema: z.ZodType<R>, deps: Dependencies, raw: unknown): Answer<{ readonly request: R; readonly opening: Opening; readonly full: FullEvaluation }> {
+/** What comes with an opening, read by its schema, and the opening, read by its own parser; every problem with either is told at once. */
+export function readWithOpening<R>(schema: z.ZodType<R>, raw: unknown): Answer<{ readonly request: R; readonly opening: Opening }> {
   const request = parseInput(schema, raw)
-  const opening = describeOpening(typeof raw === 'object' && raw !== null && 'opening' in raw ? raw.opening : undefined)
-  const problems = [...(request.ok ? [] : request.problems), ...(opening.ok ? [] : opening.problems.map((problem) => ({ ...problem, pointer: `/opening${problem.pointer}` })))]
-  if (!request.ok || !opening.ok) return failure('invalidInput', problems)
-  const ruleSet = resolvePlace(deps, request.value)
-  if (!ruleSet.ok) return ruleSet
-  return { ok: true, value: { request: request.value, opening: opening.value, full: evaluateInFull(opening.value, ruleSet.value, deps.catalog, request.value.holdPoint ?? null) } }
+  const opening = describeOpening(typeof raw === 'object' && raw !== null && Object.hasOwn(raw, 'opening') ? (raw as { readonly opening: unknown }).opening : undefined)
+  if (request.ok && opening.ok) return { ok: true, value: { request: request.value, opening: opening.value } }
+  const inOpening = opening.ok ? [] : opening.problems.map((problem) => ({ ...problem, pointer: `/opening${problem.pointer}` }))
+  return failure('invalidInput', [...(request.ok ? [] : request.problems), ...inOpening])
+}
+
+/** A request to evaluate an opening, read and answered in full. */
+export function evaluateAs<R extends Around>(schema: z.ZodType<R>, deps: Dependencies, raw: unknown): Answer<{ readonly request: R; readonly opening: Opening; readonly full: FullEvaluation }> {
+  const read = readWithOpening(schema, raw)
+  if (!read.ok) return read
+  const { request, opening } = read.value
+  const ruleSet = resolvePlace(deps, request)
+  return ruleSet.ok ? { ok: true, value: { request, opening, full: evaluateInFull(opening, ruleSet.value, deps.catalog, request.holdPoint ?? null) } } : ruleSet
 }

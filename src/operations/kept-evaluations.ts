@@ -1,11 +1,11 @@
 import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
 import { evaluation, type Evaluation } from '../evaluation/document.ts'
-import { draw, drawingKinds } from '../drawing/index.ts'
+import { draw } from '../drawing/index.ts'
 import type { KeptEvaluation } from '../store/records.ts'
 import { answerDifferences } from './answer-difference.ts'
 import type { Caller } from './caller.ts'
-import { drawing, onTheWire } from './draw-opening.ts'
+import { drawing, drawingKind, onTheWire } from './draw-opening.ts'
 import { mayRecord, recordable } from './permission.ts'
 import { evaluateAs, evaluateOpening, unread } from './evaluate-opening.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
@@ -59,13 +59,13 @@ export const drawEvaluation = defineRecordOperation({
   cost: { units: 6 },
   summary: 'Draw the opening of a kept evaluation',
   description: 'The opening as it was described, computed by the catalog of that time, with the findings of the kept evaluation numbered in it.',
-  input: z.strictObject({ ...keptAsked.shape, kind: z.enum(drawingKinds).meta({ description: 'Which drawing: the front, a section, the blanks of the flashings, or the layout of weeps and ties.' }) }),
+  input: z.strictObject({ ...keptAsked.shape, kind: drawingKind }),
   output: drawing,
   answer: async (deps, { evaluation: id, kind }) => {
     const found = await keptFor(deps, id)
     if (!found.ok) return found
     const kept = found.value
-    const catalog = await catalogOf(deps, kept)
+    const catalog = await catalogOfThen(deps, kept)
     if (!catalog) return failure('catalogGone', [{ code: 'catalogGone', pointer: '', detail: `The catalog with the digest ${kept.catalogDigest} is not here, so that what was computed from it cannot be drawn.` }])
     const evaluated = evaluateAs(unread, { ...deps, catalog }, kept.request)
     if (!evaluated.ok) return failure('catalogGone', evaluated.problems)
@@ -87,13 +87,13 @@ export function mayRead(caller: Caller, { project }: KeptEvaluation): boolean {
 
 /** By the catalog of that time, told by its digest; by today's where that one is gone, which the answer then shows. */
 async function computeAgain(deps: RecordDependencies, kept: KeptEvaluation): Promise<Answer<Evaluation>> {
-  const catalog = (await catalogOf(deps, kept)) ?? deps.catalog
+  const catalog = (await catalogOfThen(deps, kept)) ?? deps.catalog
   const answered = evaluateOpening.run({ ...deps, catalog }, kept.request)
   return answered.ok ? answered : failure('catalogGone', answered.problems)
 }
 
 /** The catalog by which it was answered, where that is still here. */
-export async function catalogOf(deps: RecordDependencies, { release, sequence, catalogDigest }: KeptEvaluation): Promise<Catalog | undefined> {
+export async function catalogOfThen(deps: RecordDependencies, { release, sequence, catalogDigest }: KeptEvaluation): Promise<Catalog | undefined> {
   const past = await deps.active.catalogsOf(release, sequence)
   return past.find(({ digest }) => digest === catalogDigest)
 }

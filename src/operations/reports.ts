@@ -5,7 +5,7 @@ import { buildingPage } from '../report/building-page.ts'
 import { openingPage } from '../report/opening-page.ts'
 import { buildingAsked, buildingFor } from './building.ts'
 import { evaluateAs, stamped, unread } from './evaluate-opening.ts'
-import { catalogOf, keptAsked, keptFor } from './kept-evaluations.ts'
+import { catalogOfThen, keptAsked, keptFor } from './kept-evaluations.ts'
 import { defineRecordOperation, type RecordOperation } from './operation.ts'
 import { catalogAsked, withRelease } from './serve-evaluation.ts'
 
@@ -50,7 +50,7 @@ export const readEvaluationReport = defineRecordOperation({
     const found = await keptFor(deps, id)
     if (!found.ok) return found
     const { answer, request } = found.value
-    const catalog = await catalogOf(deps, found.value)
+    const catalog = await catalogOfThen(deps, found.value)
     const again = catalog && evaluateAs(unread, { ...deps, catalog }, request)
     const evaluation = answer as Evaluation
     const drawn = again?.ok ? drawings(again.value.opening, { ...again.value.full, assessment: evaluation }) : []

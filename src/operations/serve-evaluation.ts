@@ -84,12 +84,12 @@ async function serve(deps: RecordDependencies, raw: unknown): Promise<Answer<Ser
 export async function catalogAsked(deps: RecordDependencies, raw: unknown): Promise<Answer<{ readonly catalog: Catalog; readonly request: unknown }>> {
   const asked = parseInput(z.object(release), membersOf(raw))
   if (!asked.ok) return asked
-  const catalog = await catalogOf(deps, asked.value.release ?? null)
+  const catalog = await catalogOfRelease(deps, asked.value.release ?? null)
   return catalog.ok ? { ok: true, value: { catalog: catalog.value, request: without(raw, 'release') } } : catalog
 }
 
 /** The catalog of a past release as it was cut; what is in force now where none is named. */
-export async function catalogOf({ active }: Pick<RecordDependencies, 'active'>, name: string | null): Promise<Answer<Catalog>> {
+export async function catalogOfRelease({ active }: Pick<RecordDependencies, 'active'>, name: string | null): Promise<Answer<Catalog>> {
   const catalog = name === null ? active.state.catalog : await active.release(name)
   return catalog ? { ok: true, value: catalog } : failure('catalogGone', [{ code: 'catalogGone', pointer: '/release', detail: `Release ${name ?? ''} is not here, or not to be trusted. The list of releases has those that are.` }])
 }

@@ -1,7 +1,7 @@
 import { element } from './element.js'
 import { clearErrors, showErrors } from './errors.js'
 import { countKnown, described, fill, showFacts } from './fields.js'
-import { showResults, showVerdict } from './results.js'
+import { showResults, showVerdict, useWords } from './results.js'
 import { all, get, hasToken, post, Refusal, useToken } from './service.js'
 
 const pause = 400
@@ -28,8 +28,9 @@ void begin()
 /** Reads from the service what may be said of an opening, then shows the first example. */
 async function begin() {
   try {
-    const [known, points, jurisdictions, { openings }] = await Promise.all([all('/v1/facts'), get('/v1/hold-points'), all('/v1/jurisdictions'), get('/page/openings.json')])
+    const [known, points, jurisdictions, { openings }, words] = await Promise.all([all('/v1/facts'), get('/v1/hold-points'), all('/v1/jurisdictions'), get('/page/openings.json'), get('/page/words.json')])
     facts = known
+    useWords(words)
     stages = new Map(points.items.map(({ id, title }) => [id, title]))
     at('facts').replaceChildren()
     showFacts(at('facts'), facts, points.items)

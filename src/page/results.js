@@ -1,19 +1,18 @@
 import { element, mark } from './element.js'
 import { idOf } from './fields.js'
 
-const outcomeWords = { pass: 'Met', fail: 'Not met', notDetermined: 'Not determined', notApplicable: 'Does not apply' }
-const verdicts = {
-  pass: ['pass', 'Pass', 'Every rule that applies is met.'],
-  attention: ['attention', 'Attention', 'Every mandatory rule is met; a recommendation is not.'],
-  incomplete: ['notDetermined', 'Incomplete', 'Mandatory rules are not decided.'],
-  fail: ['fail', 'Fail', 'A mandatory rule is not met.'],
-}
+/** What outcomes and verdicts are called, in the words of the service. */
+let words = { outcomes: {}, verdicts: {}, meanings: {} }
 const mostToMeasure = 8
 
+export function useWords(given) {
+  words = given
+}
+
 export function showVerdict({ summary, subject }) {
-  const [shape, word, meaning] = verdicts[summary.verdict]
+  const { verdict } = summary
   const counts = `${summary.pass} met, ${summary.fail} not met (${summary.mandatoryFailures} mandatory), ${summary.notDetermined} not determined (${summary.mandatoryNotDetermined} mandatory), ${summary.notApplicable} do not apply.`
-  document.getElementById('verdict').replaceChildren(element('strong', { class: 'word' }, mark(shape), ' ', subject.reference ? `${subject.reference}: ` : '', word), ' ', element('span', {}, meaning), ' ', element('span', { class: 'counts' }, counts))
+  document.getElementById('verdict').replaceChildren(element('strong', { class: 'word' }, mark(verdict === 'incomplete' ? 'notDetermined' : verdict), ' ', subject.reference ? `${subject.reference}: ` : '', words.verdicts[verdict]), ' ', element('span', {}, words.meanings[verdict]), ' ', element('span', { class: 'counts' }, counts))
 }
 
 export function showResults({ findings, nextToMeasure, subject, notice }, stages) {
@@ -40,7 +39,7 @@ function rank({ force }) {
 function missCard(finding, unitSystem) {
   const { title, statement, fact, force, member, measured, required, margin, remedy, cautions, rule, evidence } = finding
   return element('article', { class: 'miss', 'data-rule': rule },
-    element('h3', {}, mark('fail'), ` Not met: ${title}${member === null ? '' : `, ${member} end`} `, element('span', { class: `force ${force}` }, force)),
+    element('h3', {}, mark('fail'), ` ${words.outcomes.fail}: ${title}${member === null ? '' : `, ${member} end`} `, element('span', { class: `force ${force}` }, force)),
     element('p', {}, statement),
     fact !== null && element('p', {}, toField(fact, 'Change what is known of it')),
     element('p', { class: 'figures' }, [measured && `Found ${measured.text}`, `required ${required.text}`, margin && `off by ${lead(margin, unitSystem).replace(/^-/, '')}`].filter(Boolean).join('; '), '.'),
@@ -76,6 +75,6 @@ function goTo(fact) {
 
 function group(outcome, findings, unitSystem) {
   const told = ({ measured, required, margin, nextStep }) => (outcome === 'pass' ? `found ${measured?.text ?? '–'}, required ${required.text}${margin === null ? '' : `, spare ${lead(margin, unitSystem)}`}` : outcome === 'notDetermined' ? nextStep : '')
-  return findings.length > 0 && element('details', { 'data-key': outcome }, element('summary', {}, mark(outcome), ` ${outcomeWords[outcome]}: ${findings.length}`),
+  return findings.length > 0 && element('details', { 'data-key': outcome }, element('summary', {}, mark(outcome), ` ${words.outcomes[outcome]}: ${findings.length}`),
     element('ul', {}, findings.map((finding) => element('li', { 'data-rule': finding.rule }, element('strong', {}, finding.title), ` (${finding.force}) `, told(finding), element('span', { class: 'aside' }, source(finding), finding.evidence === 'memory' && element('strong', {}, '; from memory'))))))
 }

@@ -1,6 +1,6 @@
 import { closest } from 'fastest-levenshtein'
 import { describeOpening, describePart } from '../opening/describe.ts'
-import { facts } from '../opening/facts.ts'
+import { factTitle, facts } from '../opening/facts.ts'
 import { laid } from '../opening/lay.ts'
 import type { Checked, Problem } from '../opening/problem.ts'
 import { findColumn, plainWord, shownHeader, type SheetColumn } from './sheet-column.ts'
@@ -104,7 +104,7 @@ function notSaid(places: readonly Placed[]): readonly Problem[] {
   const bare = describeOpening({ opening: {} })
   const needed = bare.ok ? [] : bare.problems.map(({ pointer }) => pointer.slice(1).replaceAll('/', '.'))
   return needed.filter((fact) => !places.some((place) => place.fact === fact)).map((fact) => ({
-    code: 'missingKey', pointer: '/columns', detail: `No column tells ${fact} (${facts.get(fact)?.title ?? fact}), which every opening needs. Map one, or say it once in "forEveryRow".`,
+    code: 'missingKey', pointer: '/columns', detail: `No column tells ${fact} (${factTitle(fact)}), which every opening needs. Map one, or say it once in "forEveryRow".`,
   }))
 }
 

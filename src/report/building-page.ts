@@ -1,3 +1,5 @@
+import { endOf } from '../evaluation/words.ts'
+import type { UnitSystem } from '../units/dimension.ts'
 import { buildingStatus } from './building-status.ts'
 import { buildingTakeOff } from './building-take-off.ts'
 import { cautionList, cautionReferences, cautionsOf, type Cautions } from './cautions.ts'
@@ -7,7 +9,7 @@ import { mark, outcomeMark, verdictMark } from './mark.ts'
 import type { FailureShown, OpeningShown, ReportedBuilding, WalkShown } from './reported-building.ts'
 import { reproduction } from './reproduce.ts'
 import { list, table } from './table.ts'
-import { counted, endOf, evidenceMark, unsigned, type UnitSystem } from './words.ts'
+import { counted, evidenceMark, unsigned } from './words.ts'
 
 /** What the report on a building is made of. */
 export interface BuildingReport {

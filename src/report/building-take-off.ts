@@ -1,7 +1,9 @@
+import { inBoth } from '../evaluation/words.ts'
+import type { UnitSystem } from '../units/dimension.ts'
 import { html, joined, said, type Markup, type Part } from './markup.ts'
 import type { CutListShown, ReportedBuilding } from './reported-building.ts'
 import { table, wideTable } from './table.ts'
-import { factTitles, inBoth, type UnitSystem } from './words.ts'
+import { factTitles } from './words.ts'
 
 type Both = Parameters<typeof inBoth>[0]
 

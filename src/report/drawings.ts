@@ -7,6 +7,6 @@ export function drawingSection(drawings: readonly Drawing[], without: string | n
   return html`<section aria-labelledby="drawings"><h2 id="drawings">Drawings</h2>${drawings.map(figure)}</section>`
 }
 
-function figure({ title, svg, marks }: Drawing): Markup {
-  return html`<figure class="drawing"><div class="sheet">${trusted(svg)}</div><figcaption>${title}.${marks.length > 0 && html` The findings by number: ${joined(marks.map(({ number, rule, text }) => html`<a href="#${rule}">${number} ${text.split(':')[0] ?? ''}</a>`), '; ')}.`}</figcaption></figure>`
+function figure({ title, svg, callouts }: Drawing): Markup {
+  return html`<figure class="drawing"><div class="sheet">${trusted(svg)}</div><figcaption>${title}.${callouts.length > 0 && html` The findings by number: ${joined(callouts.map(({ number, rule, text }) => html`<a href="#${rule}">${number} ${text.split(':')[0] ?? ''}</a>`), '; ')}.`}</figcaption></figure>`
 }

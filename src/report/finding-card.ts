@@ -1,9 +1,11 @@
 import type { Finding } from '../evaluation/document.ts'
+import { endOf } from '../evaluation/words.ts'
+import type { UnitSystem } from '../units/dimension.ts'
 import { cautionReferences, type Cautions } from './cautions.ts'
 import { html, type Markup, type Part } from './markup.ts'
 import { outcomeMark } from './mark.ts'
 import { list } from './table.ts'
-import { endOf, evidenceMark, factTitles, forceMark, sourceLine, unsigned, type UnitSystem } from './words.ts'
+import { evidenceMark, factTitles, forceMark, sourceLine, unsigned } from './words.ts'
 
 /** How a report speaks: the unit system that leads, the adoption that its head names, and the numbers of its cautions. */
 export interface Manner {

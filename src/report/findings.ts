@@ -1,10 +1,11 @@
 import type { Finding } from '../evaluation/document.ts'
+import { endOf, outcomeWords } from '../evaluation/words.ts'
 import { holdPoints } from '../opening/hold-points.ts'
 import { endsOf, missCard, notesOf, type Manner } from './finding-card.ts'
 import { html, type Markup, type Part } from './markup.ts'
-import { mark, outcomeWords } from './mark.ts'
+import { mark } from './mark.ts'
 import { table } from './table.ts'
-import { counted, endOf, factTitles, forceMark, sourceLine, unsigned } from './words.ts'
+import { counted, factTitles, forceMark, sourceLine, unsigned } from './words.ts'
 
 const kinds = { hold: 'the work stops here until it is released', witness: 'somebody is invited to look', selfCheck: 'the crew looks for itself' } as const
 

@@ -1,19 +1,7 @@
 import type { Outcome } from '../catalog/rule.ts'
 import type { Verdict } from '../evaluation/document.ts'
+import { outcomeWords, verdictWords } from '../evaluation/words.ts'
 import { html, trusted, type Markup } from './markup.ts'
-
-/** What an outcome is called wherever it is shown. */
-export const outcomeWords: Readonly<Record<Outcome, string>> = { pass: 'Met', fail: 'Not met', notDetermined: 'Not determined', notApplicable: 'Does not apply' }
-
-export const verdictWords: Readonly<Record<Verdict, string>> = { pass: 'Pass', attention: 'Attention', incomplete: 'Incomplete', fail: 'Fail' }
-
-/** What a verdict means, in one sentence. */
-export const verdictMeanings: Readonly<Record<Verdict, string>> = {
-  pass: 'Every rule that applies is met.',
-  attention: 'Every mandatory rule is met; a recommendation is not.',
-  incomplete: 'Nothing mandatory is missed by what is known, but mandatory rules are not decided.',
-  fail: 'At least one mandatory rule is not met.',
-}
 
 /** Told apart by their outline, so that they are read on any printer and by anybody's eyes: a ring with a check, a filled square with a cross, a diamond with a question mark, a broken ring, a triangle. */
 const shapes = {

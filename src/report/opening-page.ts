@@ -1,5 +1,6 @@
 import type { Drawing } from '../drawing/index.ts'
 import type { Evaluation } from '../evaluation/document.ts'
+import { endOf, verdictMeanings, verdictWords } from '../evaluation/words.ts'
 import { holdPointTitle } from '../opening/hold-points.ts'
 import { cautionList, cautionsOf } from './cautions.ts'
 import { htmlDocument, type Paper } from './document.ts'
@@ -7,12 +8,12 @@ import { drawingSection } from './drawings.ts'
 import type { Manner } from './finding-card.ts'
 import { findingsByHoldPoint } from './findings.ts'
 import { html, said, type Markup, type Part } from './markup.ts'
-import { verdictMark, verdictMeanings, verdictWords } from './mark.ts'
+import { verdictMark } from './mark.ts'
 import { quantitySection } from './quantities.ts'
 import { reproduction, type Origin } from './reproduce.ts'
 import { list, table } from './table.ts'
 import { measureNext } from './to-measure.ts'
-import { counted, endOf, forceMark, linked } from './words.ts'
+import { counted, forceMark, linked } from './words.ts'
 
 /** What the report on one opening is made of. */
 export interface ReportedOpening {

@@ -1,8 +1,10 @@
 import type { ComputedQuantity } from '../evaluation/document.ts'
+import { inBoth } from '../evaluation/words.ts'
 import { confirmed } from '../quantities/lintel-sources.ts'
+import type { UnitSystem } from '../units/dimension.ts'
 import { html, joined, type Markup, type Part } from './markup.ts'
 import { table, wideTable } from './table.ts'
-import { counted, evidenceMark, factTitles, inBoth, linked, type UnitSystem } from './words.ts'
+import { counted, evidenceMark, factTitles, linked } from './words.ts'
 
 /** What the crew needs: every figure with its formula, the tables to cut and set out by, and what could not be computed. */
 export function quantitySection(quantities: readonly ComputedQuantity[], unitSystem: UnitSystem): Markup {

@@ -1,29 +1,19 @@
 import type { Evidence } from '../catalog/limit.ts'
 import type { ChainStep } from '../catalog/rule-set.ts'
 import type { Finding } from '../evaluation/document.ts'
-import { facts } from '../opening/facts.ts'
+import { inBoth, stepText } from '../evaluation/words.ts'
+import { factTitle } from '../opening/facts.ts'
+import type { UnitSystem } from '../units/dimension.ts'
 import { html, joined, type Markup, type Part } from './markup.ts'
 
-export type UnitSystem = 'inchPound' | 'si'
-
-/** One figure in both systems, the one of the papers first. */
-export function inBoth({ inchPound, si }: { readonly inchPound: string; readonly si: string }, first: UnitSystem): string {
-  const [lead, other] = first === 'si' ? [si, inchPound] : [inchPound, si]
-  return lead === other ? lead : `${lead} (${other})`
-}
-
 /** The same for a margin that is told as spare or short, so that it needs no sign. */
-export function unsigned({ inchPound, si }: { readonly inchPound: string; readonly si: string }, first: UnitSystem): string {
+export function unsigned({ inchPound, si }: Readonly<Record<UnitSystem, string>>, first: UnitSystem): string {
   return inBoth({ inchPound: inchPound.replace(/^-/, ''), si: si.replace(/^-/, '') }, first)
 }
 
 /** "6 rules", "1 rule". */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`
-}
-
-export function factTitle(path: string): string {
-  return facts.get(path)?.title ?? path
 }
 
 export function factTitles(paths: readonly string[]): string {
@@ -43,9 +33,8 @@ export function sourceLine({ chain, evidence }: Pick<Finding, 'chain' | 'evidenc
   return html`<span class="source">${joined(steps.map(chainStep), ' › ')}; ${evidenceMark(evidence)}</span>`
 }
 
-function chainStep({ action, layer, publication, edition, locator, readIn, document, modification, instrument }: ChainStep): Part {
-  if (action !== 'published') return linked(`${action} ${document ?? layer}${modification === null ? '' : `#${modification}`}`, instrument?.href ?? null)
-  return linked([publication, edition, locator].filter((word) => word !== null).join(' '), readIn)
+function chainStep(step: ChainStep): Part {
+  return linked(stepText(step), step.action === 'published' ? step.readIn : (step.instrument?.href ?? null))
 }
 
 /** A text that leads to an address, where it is one of the web. */
@@ -57,9 +46,4 @@ const forceWords: Readonly<Record<Finding['force'], string>> = { mandatory: 'man
 
 export function forceMark(force: Finding['force']): Markup {
   return html`<span class="force ${force}">${forceWords[force]}</span>`
-}
-
-/** ", right end", where there are two. */
-export function endOf(member: Finding['member']): string {
-  return member === null ? '' : `, ${member} end`
 }

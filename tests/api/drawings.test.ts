@@ -25,7 +25,7 @@ async function imageOf(asked: Promise<{ readonly status: number; readonly header
 }
 
 const query = `query ($opening: OpeningInput!, $jurisdiction: String, $asOf: String, $kind: DrawingKind!) {
-  drawing(opening: $opening, jurisdiction: $jurisdiction, asOf: $asOf, kind: $kind) { kind title description svg unknown marks { number rule outcome text } }
+  drawing(opening: $opening, jurisdiction: $jurisdiction, asOf: $asOf, kind: $kind) { kind title description svg unknown callouts { number rule outcome text } }
 }`
 
 describe('a drawing', () => {
@@ -35,7 +35,7 @@ describe('a drawing', () => {
     expect(headers['content-security-policy']).toMatch(/default-src 'none'.*sandbox/)
     expect(readSvg(svg).attributes).toMatchObject({ 'role': 'img', 'data-kind': kind })
     const answered = await http.post('/graphql').send({ query, variables: { ...request, kind } })
-    const { data, errors } = answered.body as { data?: { drawing: { kind: string; svg: string; title: string; marks: readonly { rule: string; outcome: string }[] } }; errors?: unknown }
+    const { data, errors } = answered.body as { data?: { drawing: { kind: string; svg: string; title: string; callouts: readonly { rule: string; outcome: string }[] } }; errors?: unknown }
     expect(errors).toBeUndefined()
     expect(data?.drawing).toMatchObject({ kind, svg })
     expect(data?.drawing.title).toContain('<W-104>')
@@ -44,12 +44,12 @@ describe('a drawing', () => {
 
   test('numbers what the evaluation says fails', async () => {
     const answered = await http.post('/graphql').send({ query, variables: { ...request, kind: 'elevation' } })
-    const { marks } = (answered.body as { data: { drawing: { marks: readonly { rule: string; outcome: string }[] } } }).data.drawing
+    const { callouts } = (answered.body as { data: { drawing: { callouts: readonly { rule: string; outcome: string }[] } } }).data.drawing
     const { findings } = bodyOf(operations.evaluateOpening, await http.post('/v1/evaluations').send(request))
     const outcomes = new Map(findings.map(({ rule, outcome }) => [rule, outcome]))
-    expect(marks.length).toBeGreaterThan(5)
-    for (const { rule, outcome } of marks) expect([rule, outcomes.get(rule)]).toEqual([rule, outcome])
-    expect(marks.filter(({ outcome }) => outcome === 'fail').map(({ rule }) => rule)).toContain('lintel.bearing-length')
+    expect(callouts.length).toBeGreaterThan(5)
+    for (const { rule, outcome } of callouts) expect([rule, outcomes.get(rule)]).toEqual([rule, outcome])
+    expect(callouts.filter(({ outcome }) => outcome === 'fail').map(({ rule }) => rule)).toContain('lintel.bearing-length')
   })
 
   test('is refused with every problem at once where it cannot be made', async () => {

@@ -10,6 +10,7 @@ import { clock, dependencies, publicUrl } from './client.ts'
 import { attributesOf, startCollector, type CollectedSpan } from './collector.ts'
 import { serviceOf } from './service.ts'
 
+// Names of spans and attributes: OpenTelemetry, Semantic conventions for HTTP spans; what is collected: OTLP over HTTP in JSON
 const collector = await startCollector()
 vi.stubEnv('OTEL_EXPORTER_OTLP_ENDPOINT', collector.endpoint)
 vi.stubEnv('OTEL_BSP_SCHEDULE_DELAY', '20')

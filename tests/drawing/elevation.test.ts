@@ -77,7 +77,7 @@ describe('a shop window whose right end dam is missing', () => {
   })
 
   test('is numbered at the dam that fails, with its words in the legend', () => {
-    const failing = drawing.marks.filter(({ outcome }) => outcome === 'fail')
+    const failing = drawing.callouts.filter(({ outcome }) => outcome === 'fail')
     expect(failing.map(({ rule }) => rule)).toContain('flashing.end-dam-present')
     const number = failing.find(({ rule }) => rule === 'flashing.end-dam-present')?.number ?? 0
     const mark = partIn(svg, { part: 'mark', number: String(number) })

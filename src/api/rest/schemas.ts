@@ -7,7 +7,7 @@ import { problemDocument } from '../problem-document.ts'
 type JsonSchema = Record<string, unknown>
 
 /** Answers that go out as a file over REST, so that only GraphQL has them as an object. */
-const files: readonly string[] = ['ProjectExport', 'Drawing', 'DrawnMark', 'DrawnOutcome']
+const files: readonly string[] = ['ProjectExport', 'Drawing', 'Callout', 'DrawnOutcome']
 
 /** The named schemas of the contract, as JSON Schema 2020-12, each once, by name, whatever order the modules came in. */
 export function namedSchemas(): readonly (JsonSchema & { $id: string })[] {

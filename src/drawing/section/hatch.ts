@@ -2,7 +2,7 @@ import { outline, part, round, strokes, type Group, type Point, type Shape } fro
 
 export type Material = 'brick' | 'mortar' | 'blockwork' | 'concrete' | 'stone' | 'wood' | 'rigidInsulation' | 'batt' | 'sheathing' | 'steel' | 'earth'
 
-/** A cut field in the sign of its material, as sections are hatched: brick on the slant, concrete with stones, wood with a cross. */
+/** A cut field in the sign of its material, as sections are hatched (common practice, no source): brick on the slant, concrete with stones, wood with a cross. */
 export function cutField(material: Material, points: readonly Point[], isKnown = true): Group {
   const edge = outline(isKnown ? (material === 'brick' || material === 'mortar' ? 'edge' : 'cut') : 'unknown', ...points)
   if (material === 'steel') return part('field', [outline('steel', ...points)], { material, known: String(isKnown) })
