@@ -48,7 +48,7 @@ const overflow = (page: Page) => page.evaluate('document.documentElement.scrollW
 describe('the page', () => {
   test('shows the demonstration: verdict, misses, drawing, what to measure, notice, request', async () => {
     const page = await shown(desk)
-    expect(await page.getByRole('status').first().textContent()).toMatch(/^\s*W-104: Fail A mandatory rule is not met\. 26 met, 6 not met \(1 mandatory\)/)
+    expect(await page.getByRole('status').first().textContent()).toMatch(/^\s*W-104: Fail At least one mandatory rule is not met\. 26 met, 6 not met \(1 mandatory\)/)
     expect(await page.locator('[data-rule="lintel.bearing-length"].miss').textContent()).toContain('Found 3 1/2 in; required at least 6 in (152 mm); off by 2 1/2 in.')
     expect(await page.getByRole('img', { name: 'Front elevation: W-104' }).count()).toBe(1)
     expect(await page.evaluate(`document.querySelector('#drawing img').naturalWidth`)).toBeGreaterThan(300)
