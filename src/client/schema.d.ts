@@ -5022,7 +5022,8 @@ export interface operations {
             path: {
                 /** @description The id of a kept evaluation. */
                 evaluation: string;
-                kind: components["schemas"]["DrawingKind"];
+                /** @description Which drawing: the front, a section, the blanks of the flashings, or the layout of weeps and ties. */
+                kind: "elevation" | "section" | "flashingPattern" | "weepsAndTies";
             };
             cookie?: never;
         };

@@ -1,11 +1,11 @@
 import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
 import { evaluation, type Evaluation } from '../evaluation/document.ts'
-import { draw } from '../drawing/index.ts'
+import { draw, drawingKinds } from '../drawing/index.ts'
 import type { KeptEvaluation } from '../store/records.ts'
 import { answerDifferences } from './answer-difference.ts'
 import type { Caller } from './caller.ts'
-import { drawing, drawingKind, onTheWire } from './draw-opening.ts'
+import { drawing, onTheWire } from './draw-opening.ts'
 import { mayRecord, recordable } from './permission.ts'
 import { evaluateAs, evaluateOpening, unread } from './evaluate-opening.ts'
 import { defineRecordOperation, failure, notFound, type Answer, type RecordDependencies } from './operation.ts'
@@ -59,7 +59,7 @@ export const drawEvaluation = defineRecordOperation({
   cost: { units: 6 },
   summary: 'Draw the opening of a kept evaluation',
   description: 'The opening as it was described, computed by the catalog of that time, with the findings of the kept evaluation numbered in it.',
-  input: z.strictObject({ ...keptAsked.shape, kind: drawingKind }),
+  input: z.strictObject({ ...keptAsked.shape, kind: z.enum(drawingKinds).meta({ description: 'Which drawing: the front, a section, the blanks of the flashings, or the layout of weeps and ties.' }) }),
   output: drawing,
   answer: async (deps, { evaluation: id, kind }) => {
     const found = await keptFor(deps, id)
