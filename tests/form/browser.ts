@@ -4,7 +4,7 @@ import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { brotliDecompressSync } from 'node:zlib'
-import { chromium, type Browser } from 'playwright-core'
+import { chromium, type Browser, type LaunchOptions } from 'playwright-core'
 
 /** A headless Chromium: the one of the npm package, with the libraries and the font that a bare machine lacks; elsewhere one that is named or installed. */
 export async function openBrowser(): Promise<{ readonly browser: Browser; readonly close: () => Promise<void> }> {
@@ -13,12 +13,20 @@ export async function openBrowser(): Promise<{ readonly browser: Browser; readon
   const remove = () => rmSync(folder, { recursive: true, force: true })
   try {
     const { executablePath, env } = unpacked(folder)
-    const browser = await chromium.launch({ executablePath, env, args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--no-pings'] })
+    const browser = await launched({ executablePath, env, args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--no-pings'] })
     return { browser, close: () => browser.close().then(remove) }
   } catch (fault) {
     remove()
     throw fault
   }
+}
+
+/** A browser now and then dies while it starts, which says nothing of what is to be shown in it; then it is started again. */
+async function launched(options: LaunchOptions, again = 2): Promise<Browser> {
+  return chromium.launch(options).catch((fault: unknown) => {
+    if (again === 0) throw fault
+    return launched(options, again - 1)
+  })
 }
 
 async function installed() {
