@@ -1,25 +1,25 @@
 import { sha256 } from '@noble/hashes/sha2.js'
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
-import { canonicalPieces } from './canonical.ts'
+import { canonicalBytes } from './canonical.ts'
 
-/** SHA-256 of a text in UTF-8, which comes in pieces, as lowercase hex. */
-export type Sha256 = (pieces: readonly string[]) => string
+/** SHA-256 of bytes, as lowercase hex. */
+export type Sha256 = (bytes: Uint8Array) => string
 
-const portable: Sha256 = (pieces) => bytesToHex(pieces.reduce((hash, piece) => hash.update(utf8ToBytes(piece)), sha256.create()).digest())
+const portable: Sha256 = (bytes) => bytesToHex(sha256(bytes))
 let inUse = portable
 
 /** Lets whoever starts the service bring the hash of the platform, which is many times as fast and says the same, or is refused. */
 export function useSha256(platform: Sha256): void {
-  const sample = ['at least 3⅞″', ' – 98.4 mm']
+  const sample = utf8ToBytes('at least 3⅞″ – 98.4 mm')
   if (platform(sample) !== portable(sample)) throw new Error('the SHA-256 of this platform gives another digest than SHA-256')
   inUse = platform
 }
 
 /** SHA-256 over RFC 8785 canonical JSON: the same content gives the same digest on any machine. */
 export function digestOf(content: unknown): string {
-  return `sha256:${inUse(canonicalPieces(content))}`
+  return `sha256:${inUse(canonicalBytes(content))}`
 }
 
 export function digestOfText(text: string): string {
-  return `sha256:${inUse([text])}`
+  return `sha256:${inUse(utf8ToBytes(text))}`
 }

@@ -7,10 +7,10 @@ import type { Opening } from '../opening/opening.ts'
 import { computeSome } from '../quantities/compute.ts'
 import { everydayQuantities } from '../quantities/index.ts'
 import { assessment, finding, toMeasure, type Finding } from './document.ts'
-import { judgesOf } from './judge.ts'
 import { nextToMeasure } from './next-to-measure.ts'
 import { notice } from './notice.ts'
 import { quantityInputs } from './quantity-inputs.ts'
+import { recollectionOf } from './recall.ts'
 import { summarise } from './summary.ts'
 
 const openFinding = finding
@@ -33,10 +33,11 @@ export type Brief = z.infer<typeof brief>
 
 /** The same outcomes as an evaluation, with only those quantities computed that a rule in force judges. */
 export function evaluateBriefly(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): Brief {
-  const quantities = computeSome(everydayQuantities, judgedQuantities(ruleSet.rules), quantityInputs(opening, ruleSet, catalog))
+  const { quantity: recall, judges } = recollectionOf(ruleSet, catalog)
+  const quantities = computeSome(everydayQuantities, judgedQuantities(ruleSet.rules), quantityInputs(opening, ruleSet, catalog), { recall })
   const subject = { opening, quantities, catalog, adopted: ruleSet.adopted, holdPoint }
   const { asOf, jurisdiction, inPart } = ruleSet
-  const findings = judgesOf(ruleSet.rules, catalog).map((judge) => judge(subject))
+  const findings = judges.map((judge) => judge(subject))
   return briefOf({ asOf, jurisdiction, catalog: { release: catalog.release, digest: catalog.digest }, summary: summarise(findings, inPart), findings, nextToMeasure: nextToMeasure(findings, holdPoint), notice })
 }
 
@@ -48,6 +49,6 @@ export function briefOf({ asOf, jurisdiction, catalog, summary, findings, nextTo
 
 const judgedQuantities = onceFor((rules: readonly ResolvedRule[]) => rules.flatMap(({ rule: { check } }) => ('quantity' in check ? [check.quantity] : [])))
 
-function shortened({ rule, title, part, holdPoint, force, outcome, reason, nextStep, member, measured, required, margin, missing, cautions, evidence }: Finding): Brief['notMet'][number] {
-  return { rule, title, part, holdPoint, force, outcome, reason, nextStep, member, measured, required, margin, missing, cautions, evidence }
-}
+const shortened = onceFor(({ rule, title, part, holdPoint, force, outcome, reason, nextStep, member, measured, required, margin, missing, cautions, evidence }: Finding): Brief['notMet'][number] => (
+  { rule, title, part, holdPoint, force, outcome, reason, nextStep, member, measured, required, margin, missing, cautions, evidence }
+))

@@ -4,18 +4,19 @@ import { digestOf } from '../catalog/digest.ts'
 import type { RepealedRule, RuleSet } from '../catalog/rule-set.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
 import { onceFor } from '../opening/once-for.ts'
-import type { Opening, Reading } from '../opening/opening.ts'
+import type { Opening } from '../opening/opening.ts'
 import { computeQuantities, computeSome } from '../quantities/compute.ts'
 import type { QuantityDefinition } from '../quantities/define.ts'
 import { everydayQuantities, quantities } from '../quantities/index.ts'
 import type { QuantityResult } from '../quantities/result.ts'
-import { quantityText } from '../units/quantity-text.ts'
-import type { Assessment } from './document.ts'
-import { judgesOf } from './judge.ts'
+import type { UnitSystem } from '../units/dimension.ts'
+import type { Assessment, ComputedQuantity } from './document.ts'
 import { nextToMeasure } from './next-to-measure.ts'
 import { notice } from './notice.ts'
 import { quantityInputs } from './quantity-inputs.ts'
 import { quantityEntry } from './quantity-words.ts'
+import { recollectionOf } from './recall.ts'
+import { subjectOf } from './subject.ts'
 import { summarise } from './summary.ts'
 
 /** Rises when arithmetic or logic changes, so that the same digest always means the same answer for the same reasons. */
@@ -39,9 +40,10 @@ export interface FullEvaluation {
 
 export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Catalog, holdPoint: HoldPoint | null): FullEvaluation {
   const inputs = quantityInputs(opening, ruleSet, catalog)
-  const computed = computeQuantities(everydayQuantities, inputs)
+  const recollection = recollectionOf(ruleSet, catalog)
+  const computed = computeQuantities(everydayQuantities, inputs, recollection.quantity)
   const subject = { opening, quantities: computed, catalog, adopted: ruleSet.adopted, holdPoint }
-  const findings = judgesOf(ruleSet.rules, catalog).map((judge) => judge(subject))
+  const findings = recollection.judges.map((judge) => judge(subject))
   const assessment: Assessment = {
     method,
     catalog: { release: catalog.release, digest: catalog.digest },
@@ -55,10 +57,7 @@ export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Cata
     inPart: ruleSet.inPart,
     summary: summarise(findings, ruleSet.inPart),
     findings,
-    quantities: everydayQuantities.flatMap((definition) => {
-      const result = computed.get(definition.id)
-      return result && isShown(result, definition) ? [quantityEntry(result, definition, opening.unitSystem)] : []
-    }),
+    quantities: entriesOf(everydayQuantities, computed, opening.unitSystem),
     nextToMeasure: nextToMeasure(findings, holdPoint),
     repealed: repealedOf(ruleSet.repealed),
     notice,
@@ -66,11 +65,28 @@ export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Cata
   return { assessment, quantities: computed, onRequest: onRequestFrom(computed, inputs) }
 }
 
+function entriesOf(definitions: readonly QuantityDefinition[], computed: ReadonlyMap<string, QuantityResult>, system: UnitSystem): ComputedQuantity[] {
+  return definitions.flatMap((definition) => {
+    const result = computed.get(definition.id)
+    return result && isShown(result, definition) ? [entryOf[system](definition)(result)] : []
+  })
+}
+
+/** A result that was recalled is in the words in which it was put before, whose text is worth keeping the second time. */
+const entryOf = {
+  inchPound: onceFor((definition: QuantityDefinition) => entries(definition, 'inchPound')),
+  si: onceFor((definition: QuantityDefinition) => entries(definition, 'si')),
+}
+
+function entries(definition: QuantityDefinition, system: UnitSystem): (result: QuantityResult) => ComputedQuantity {
+  return onceFor((result: QuantityResult) => quantityEntry(result, definition, system), lastingPart)
+}
+
 /** Each is computed once, by what is computed already. */
 function onRequestFrom(everyday: ReadonlyMap<string, QuantityResult>, inputs: Parameters<typeof computeSome>[2]): FullEvaluation['onRequest'] {
   let computed = everyday
   return (id) => {
-    if (!computed.has(id)) computed = computeSome(quantities, [id], inputs, computed)
+    if (!computed.has(id)) computed = computeSome(quantities, [id], inputs, { taken: computed })
     return computed.get(id)
   }
 }
@@ -82,20 +98,6 @@ function isShown({ status, reason }: QuantityResult, { onlyWhenKnown }: Quantity
 
 export function digestOfAssessment(assessment: Assessment): string {
   return digestOf(assessment)
-}
-
-/** The facts as they were judged, each end by itself; the same at every place and date at which an opening is evaluated. */
-const subjectOf = onceFor(({ reference, basis, unitSystem, facts }: Opening): Assessment['subject'] => {
-  const entries = [...facts].flatMap(([fact, readings]) => readings.flatMap((reading, index) => (reading ? [subjectFact(fact, reading, readings.length === 2 ? ends[index] : null)] : [])))
-  lastingPart(entries)
-  return lastingPart({ reference: reference ?? null, basis: basis ?? null, unitSystem, digest: digestOf(entries), facts: entries })
-})
-
-const ends = ['left', 'right'] as const
-
-function subjectFact(fact: string, { value, text, derivedFrom = [], conflictsWith = [] }: Reading, member: (typeof ends)[number] | null = null): Assessment['subject']['facts'][number] {
-  const settled = typeof value === 'object' ? quantityText(value, 'si') : String(value)
-  return { fact, member, given: text, settled, derivedFrom: [...derivedFrom], conflictsWith: [...conflictsWith] }
 }
 
 const repealedOf = onceFor((repealed: RuleSet['repealed']) => lastingPart(repealed.map(repealedEntry)))

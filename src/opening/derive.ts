@@ -1,6 +1,8 @@
 import type { Quantity } from '../units/quantity.ts'
 import { exactLengthText, quantityText } from '../units/quantity-text.ts'
+import { onceFor } from './once-for.ts'
 import type { FactValue, Reading, Readings } from './opening.ts'
+import { recent, type Recall } from './recent.ts'
 
 type Facts = ReadonlyMap<string, Readings>
 
@@ -48,12 +50,20 @@ const derivations: readonly Derivation[] = [
 export function derive(given: Facts): Facts {
   const all = new Map(given)
   for (const derivation of derivations) {
-    const present = given.get(derivation.fact) ?? []
-    const readings = Array.from({ length: derivation.ends }, (_, end) => merged(present[end], derivedAt(given, derivation, end), derivation.allows))
+    const readings = derivedReadings(given, derivation)
     if (readings.some((reading) => reading !== undefined)) all.set(derivation.fact, readings)
   }
   return all
 }
+
+/** From the same readings follows the same object. */
+function derivedReadings(given: Facts, derivation: Derivation): Readings {
+  const present = given.get(derivation.fact)
+  return recallFor(derivation)([present, ...derivation.from.map((path) => given.get(path))], () =>
+    Array.from({ length: derivation.ends }, (_, end) => merged(present?.[end], derivedAt(given, derivation, end), derivation.allows)))
+}
+
+const recallFor = onceFor<Derivation, Recall<Readings>>(() => recent())
 
 function derivedAt(given: Facts, { from, value }: Derivation, end: number): Reading | undefined {
   const readings = from.map((path) => given.get(path)?.[end])

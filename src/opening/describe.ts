@@ -3,6 +3,7 @@ import { readLength } from '../units/length-text.ts'
 import { derive } from './derive.ts'
 import type { FactDefinition } from './fact.ts'
 import { facts } from './facts.ts'
+import { onceFor } from './once-for.ts'
 import type { Opening, Readings } from './opening.ts'
 import { pointerOf, type Checked, type Problem } from './problem.ts'
 import { openingSchema, partialOpeningSchema, type OpeningInput } from './schema.ts'
@@ -39,10 +40,9 @@ function settle(document: unknown, shape: readonly Problem[]): { opening: Openin
   for (const { path, keys, definition } of places) {
     const wire = at(document, keys)
     if (wire === null || wire === undefined || (misshapen.size > 0 && misshapen.has(pointerOf(keys)))) continue
-    const readings = settleFact(definition, wire, keys, defaults)
-    const wrong = [...new Set(readings)].flatMap((reading) => (reading?.ok === false ? reading.problems : []))
+    const { readings, wrong } = readFact(definition, wire, keys, defaults)
     problems.push(...wrong.filter(({ code }) => !(unitMisread && definition.dimension === 'length' && code === 'unitMissing')))
-    if (readings.some((reading) => reading?.ok)) settled.set(path, readings.map((reading) => (reading?.ok ? reading.value : undefined)))
+    if (readings.some((reading) => reading !== undefined)) settled.set(path, readings)
   }
   return { opening: openingOf(known, settled), problems }
 }
@@ -54,6 +54,30 @@ const places = [...facts].map(([path, definition]) => ({ path, keys: path.split(
 function partsOf(pointer: string): readonly string[] {
   return pointer.split('/').map((_, index, keys) => keys.slice(0, index + 1).join('/'))
 }
+
+interface ReadFact {
+  readonly readings: Readings
+  readonly wrong: readonly Problem<SettleCode>[]
+}
+
+/** What is written in the same words is settled once and is the same object, by which those who compute from it know it again. */
+function readFact(definition: FactDefinition, wire: unknown, keys: readonly string[], defaults: Defaults): ReadFact {
+  const known = readBefore(definition)
+  const words = `${defaults.lengthUnit ?? ''} ${defaults.resolution ?? ''} ${JSON.stringify(wire)}`
+  const before = known.get(words)
+  if (before) return before
+  const settled = settleFact(definition, wire, keys, defaults)
+  const wrong = [...new Set(settled)].flatMap((reading) => (reading?.ok === false ? reading.problems : []))
+  const read = { readings: settled.map((reading) => (reading?.ok ? reading.value : undefined)), wrong }
+  if (wrong.length > 0 || words.length > longestWords) return read
+  if (known.size >= mostWords) known.clear()
+  known.set(words, read)
+  return read
+}
+
+const readBefore = onceFor<FactDefinition, Map<string, ReadFact>>(() => new Map())
+/** Bounds what callers can fill the memory with. */
+const [mostWords, longestWords] = [64, 200]
 
 /** One fact as one reading, or as [left, right]; a single value of a fact with ends means both. */
 export function settleFact(definition: FactDefinition, wire: unknown, path: readonly string[], defaults: Defaults) {

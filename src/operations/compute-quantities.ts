@@ -75,7 +75,7 @@ function compute(deps: Dependencies, { quantities: wanted, jurisdiction, asOf, e
   if (!resolved.ok) return resolved
   const ruleSet = resolved.value
   const inputs = withGiven(quantityInputs(given.opening, ruleSet ?? { rules: [] }, deps.catalog), given)
-  const results = computeSome(quantities, wanted, inputs, given.quantities)
+  const results = computeSome(quantities, wanted, inputs, { taken: given.quantities })
   const entries = (chosen: (id: string) => boolean) => quantities.flatMap((definition) => {
     const result = results.get(definition.id)
     return result && chosen(definition.id) ? [quantityEntry(result, definition, given.opening.unitSystem)] : []

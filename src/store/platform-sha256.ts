@@ -3,5 +3,5 @@ import { useSha256 } from '../catalog/digest.ts'
 
 /** Digests are taken with the hash that comes with the platform from here on. */
 export function usePlatformSha256(): void {
-  useSha256((pieces) => pieces.reduce((hash, piece) => hash.update(piece), createHash('sha256')).digest('hex'))
+  useSha256((bytes) => createHash('sha256').update(bytes).digest('hex'))
 }

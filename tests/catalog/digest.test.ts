@@ -2,13 +2,17 @@ import { createHash } from 'node:crypto'
 import canonicalize from 'canonicalize'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { canonicalPieces, canonicalText, lastingPart } from '../../src/catalog/canonical.ts'
+import { canonicalBytes, lastingPart, plainBytes } from '../../src/catalog/canonical.ts'
 import { digestOf, digestOfText, useSha256 } from '../../src/catalog/digest.ts'
 import { evaluate } from '../../src/evaluation/evaluate.ts'
 import { describeOpening } from '../../src/opening/describe.ts'
 import { usePlatformSha256 } from '../../src/store/platform-sha256.ts'
 import { corpus } from '../corpus.ts'
 import { realCatalog, resolved } from './real-catalog.ts'
+
+const decoder = new TextDecoder()
+const canonicalText = (value: unknown) => decoder.decode(canonicalBytes(value))
+const plainText = (value: unknown) => decoder.decode(plainBytes(value))
 
 describe('canonical text', () => {
   test('is that of RFC 8785, section 3.2.2', () => {
@@ -28,7 +32,6 @@ describe('canonical text', () => {
       const whole = { before: value, after: [value, null, -0, 1e21] }
       expect(canonicalText(whole)).toBe(canonicalize(whole))
       expect(canonicalText(lastingPart(structuredClone(whole)))).toBe(canonicalize(whole))
-      expect(canonicalPieces(whole).join('')).toBe(canonicalize(whole))
     }))
   })
 
@@ -40,7 +43,6 @@ describe('canonical text', () => {
   test('leaves out what is undefined, and asks what tells its own JSON', () => {
     const odd = { none: undefined, list: [undefined, 1, Symbol('one')], at: new Date(0), big: '"\\\u0007' }
     expect(canonicalText(odd)).toBe(canonicalize(odd))
-    expect(canonicalPieces(odd).join('')).toBe(canonicalize(odd))
   })
 
   test('of more than a few kinds of objects with equally many members is right all the same', () => {
@@ -59,6 +61,46 @@ describe('canonical text', () => {
       expect(canonicalText(assessment) === expected, name).toBe(true)
       expect(digestOf(assessment) === digestOfText(expected), name).toBe(true)
     }
+  })
+})
+
+describe('JSON as it stands', () => {
+  const whole = (value: unknown) => ({ before: value, after: [value, null, -0, 1e21], '1': 'a number comes first' })
+
+  test('is what JSON.stringify says of any JSON, whether parts of it last or not', () => {
+    fc.assert(fc.property(fc.jsonValue(), (value) => {
+      expect(plainText(whole(value))).toBe(JSON.stringify(whole(value)))
+      const lasting = lastingPart(structuredClone(whole(value)))
+      for (const time of ['first', 'again']) expect(plainText(lasting), time).toBe(JSON.stringify(whole(value)))
+    }))
+  })
+
+  test('is what JSON.stringify says of any text and of what JSON has no word for', () => {
+    fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => { expect(plainText([text, { [text]: text }])).toBe(JSON.stringify([text, { [text]: text }])) }))
+    const odd = { none: undefined, list: [undefined, 1, Symbol('one'), NaN, -Infinity], at: new Date(0), big: '"\\\u0007', half: 'a\ud800', pair: '\ud83d\ude00' }
+    expect(plainText(odd)).toBe(JSON.stringify(odd))
+  })
+
+  test('of one part is kept for each manner of writing by itself', () => {
+    const part = lastingPart({ b: 1, a: 2 })
+    for (const time of ['first', 'again']) expect([canonicalText({ part }), plainText({ part })], time).toEqual(['{"part":{"a":2,"b":1}}', '{"part":{"b":1,"a":2}}'])
+  })
+
+  test('is whole where it is longer than the room made beforehand', () => {
+    const long = { text: 'x'.repeat(3_000_000), after: ['″'.repeat(700_000), 1] }
+    expect(plainText(long) === JSON.stringify(long)).toBe(true)
+    expect(plainText({ after: 1 })).toBe('{"after":1}')
+  })
+
+  test('begins anew after something that cannot be written', () => {
+    expect(() => canonicalText({ before: 'written', value: NaN })).toThrow()
+    expect(canonicalText({ a: 1 })).toBe('{"a":1}')
+  })
+
+  test('does not change with what is written later', () => {
+    const first = plainBytes({ a: 1 })
+    plainBytes({ b: 2 })
+    expect(decoder.decode(first)).toBe('{"a":1}')
   })
 })
 
@@ -83,9 +125,9 @@ describe('SHA-256', () => {
   })
 
   test('of a platform that gives another digest is refused, and what was in use stays', () => {
-    expect(() => useSha256((pieces) => createHash('sha256').update(pieces[0] ?? '').digest('hex'))).toThrow(/another digest/)
+    expect(() => useSha256((bytes) => createHash('sha256').update(bytes.subarray(1)).digest('hex'))).toThrow(/another digest/)
     expect(() => useSha256(() => '')).toThrow(/another digest/)
-    expect(() => useSha256((pieces) => createHash('sha256').update(pieces.join(''), 'latin1').digest('hex'))).toThrow(/another digest/)
+    expect(() => useSha256((bytes) => createHash('sha512').update(bytes).digest('hex'))).toThrow(/another digest/)
     expect(digestOfText('abc')).toBe(`sha256:${published[0][1]}`)
   })
 })

@@ -54,11 +54,15 @@ export function keepAnswers(app: FastifyInstance): void {
     const { held, server: { deps: { records } } } = request
     if (!held) return payload
     request.held = null
-    const made = reply.statusCode < 300 && typeof payload === 'string'
-    const keeping = made ? records.keepAnswer(held.claim, seal({ status: reply.statusCode, headers: headersOf(reply), body: payload }, held.secret)) : records.releaseRequest(held.claim)
+    const body = reply.statusCode < 300 ? textOf(payload) : undefined
+    const keeping = body === undefined ? records.releaseRequest(held.claim) : records.keepAnswer(held.claim, seal({ status: reply.statusCode, headers: headersOf(reply), body }, held.secret))
     await keeping.catch((error: unknown) => request.log.error({ err: error }, 'an answer could not be kept for its Idempotency-Key'))
     return payload
   })
+}
+
+function textOf(payload: unknown): string | undefined {
+  return Buffer.isBuffer(payload) ? payload.toString('utf8') : typeof payload === 'string' ? payload : undefined
 }
 
 function keyIn(header: string): string | undefined {

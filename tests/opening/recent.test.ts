@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest'
+import { describeOpening } from '../../src/opening/describe.ts'
+import { onceFor } from '../../src/opening/once-for.ts'
+import { recent } from '../../src/opening/recent.ts'
+import { documentOf, windowWith } from './openings.ts'
+
+describe('what is recent', () => {
+  const [one, two] = [{}, {}]
+
+  test('is worked out once for the same parts, and anew for others, in another order, or more of them', () => {
+    const recall = recent<number>()
+    let times = 0
+    const next = () => { times += 1; return times }
+    expect([recall([one, 1], next), recall([one, 1], next), recall([two, 1], next), recall([1, one], next), recall([one, 1, undefined], next), recall([one], next), recall([one, 1], next)]).toEqual([1, 1, 2, 3, 4, 5, 1])
+  })
+
+  test('tells parts apart by identity, not by what they hold', () => {
+    const recall = recent<string>()
+    expect([recall([{}], () => 'first'), recall([{}], () => 'second')]).toEqual(['first', 'second'])
+  })
+
+  test('gives way to what came later, the oldest first', () => {
+    const recall = recent<number>({ most: 2 })
+    for (const part of [1, 2, 3]) recall([part], () => part)
+    expect([2, 3].map((part) => recall([part], () => -part))).toEqual([2, 3])
+    expect(recall([1], () => -1)).toBe(-1)
+    expect(recall([2], () => -2)).toBe(-2)
+  })
+
+  test('is told of when it is wanted again, once', () => {
+    const told: number[] = []
+    const recall = recent<number>({ again: (value) => told.push(value) })
+    recall([1], () => 1)
+    expect(told).toEqual([])
+    for (const part of [1, 1, 2, 2]) recall([part], () => part)
+    expect(told).toEqual([1, 2])
+  })
+
+  test('is not what failed', () => {
+    const recall = recent<number>()
+    expect(() => recall([1], () => { throw new Error('a fault') })).toThrow('a fault')
+    expect(recall([1], () => 7)).toBe(7)
+  })
+
+  test('is told of when it is wanted again of an object, once', () => {
+    const told: string[] = []
+    const name = onceFor<object, string>(() => 'name', (value) => told.push(value))
+    for (let times = 0; times < 3; times += 1) name(one)
+    expect(told).toEqual(['name'])
+  })
+})
+
+describe('readings', () => {
+  const derivable = () => ({ ...documentOf('baseline-window.yaml'), ties: { horizontalSpacing: '16 in', verticalSpacing: '18 in' } })
+  const factsOf = (change: Record<string, unknown>) => {
+    const opening = describeOpening(windowWith(change))
+    if (!opening.ok) throw new Error(opening.problems.map(({ detail }) => detail).join())
+    return opening.value.facts
+  }
+
+  test('are the same object where the words are the same, given and derived ones', () => {
+    const [some, others] = [factsOf(derivable()), factsOf(derivable())]
+    expect([...others.keys()]).toEqual([...some.keys()])
+    expect([...others].filter(([path, readings]) => some.get(path) !== readings)).toEqual([])
+    expect([...some.values()].flat().some((reading) => reading?.derivedFrom)).toBe(true)
+  })
+
+  test('are others where the same figure is in another unit, or the tape tells more', () => {
+    const width = (change: Record<string, unknown>) => factsOf({ opening: { kind: 'window', width: 40, height: 50 }, ...change }).get('opening.width')
+    expect(width({ lengthUnit: 'in' })?.[0]?.value).toEqual({ dimension: 'length', amount: 1_016_000_000 })
+    expect(width({ lengthUnit: 'in', lengthResolution: '1/16 in' })?.[0]?.resolution).toBe(1_587_500)
+    expect(width({ lengthUnit: 'in' })?.[0]?.resolution).toBeUndefined()
+  })
+
+  test('of thousands of different widths are each right', () => {
+    for (let millimetres = 400; millimetres < 2_000; millimetres += 1) {
+      const [reading] = factsOf({ opening: { width: `${millimetres} mm` } }).get('opening.width') ?? []
+      expect(reading?.value).toEqual({ dimension: 'length', amount: millimetres * 1_000_000 })
+    }
+  })
+})
