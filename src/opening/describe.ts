@@ -1,13 +1,12 @@
 import type { z } from 'zod'
 import { readLength } from '../units/length-text.ts'
 import { derive } from './derive.ts'
-import type { FactDefinition } from './fact.ts'
 import { facts } from './facts.ts'
-import { onceFor } from './once-for.ts'
 import type { Opening, Readings } from './opening.ts'
 import { pointerOf, type Checked, type Problem } from './problem.ts'
+import { factReader } from './read-fact.ts'
 import { openingSchema, partialOpeningSchema, type OpeningInput } from './schema.ts'
-import { settleValue, type Defaults, type SettleCode } from './settle.ts'
+import type { Defaults, SettleCode } from './settle.ts'
 import { shapeProblems, type ShapeCode } from './shape-problems.ts'
 
 export type DescriptionCode = ShapeCode | SettleCode
@@ -34,13 +33,14 @@ function settle(document: unknown, shape: readonly Problem[]): { opening: Openin
   const known = isRecord(document) ? (document as Partial<OpeningInput>) : {}
   const problems: Problem<DescriptionCode>[] = []
   const defaults = defaultsOf(known, problems)
+  const read = factReader(defaults)
   const misshapen = new Set(shape.flatMap(({ pointer }) => partsOf(pointer)))
   const unitMisread = misshapen.has('/lengthUnit')
   const settled = new Map<string, Readings>()
   for (const { path, keys, definition } of places) {
     const wire = at(document, keys)
     if (wire === null || wire === undefined || (misshapen.size > 0 && misshapen.has(pointerOf(keys)))) continue
-    const { readings, wrong } = readFact(definition, wire, keys, defaults)
+    const { readings, wrong } = read(definition, wire, keys)
     problems.push(...wrong.filter(({ code }) => !(unitMisread && definition.dimension === 'length' && code === 'unitMissing')))
     if (readings.some((reading) => reading !== undefined)) settled.set(path, readings)
   }
@@ -53,40 +53,6 @@ const places = [...facts].map(([path, definition]) => ({ path, keys: path.split(
 /** A pointer and all that it lies in, so that nothing is settled out of a part that is misshapen. */
 function partsOf(pointer: string): readonly string[] {
   return pointer.split('/').map((_, index, keys) => keys.slice(0, index + 1).join('/'))
-}
-
-interface ReadFact {
-  readonly readings: Readings
-  readonly wrong: readonly Problem<SettleCode>[]
-}
-
-/** What is written in the same words is settled once and is the same object, by which those who compute from it know it again. */
-function readFact(definition: FactDefinition, wire: unknown, keys: readonly string[], defaults: Defaults): ReadFact {
-  const known = readBefore(definition)
-  const words = `${defaults.lengthUnit ?? ''} ${defaults.resolution ?? ''} ${JSON.stringify(wire)}`
-  const before = known.get(words)
-  if (before) return before
-  const settled = settleFact(definition, wire, keys, defaults)
-  const wrong = [...new Set(settled)].flatMap((reading) => (reading?.ok === false ? reading.problems : []))
-  const read = { readings: settled.map((reading) => (reading?.ok ? reading.value : undefined)), wrong }
-  if (wrong.length > 0 || words.length > longestWords) return read
-  if (known.size >= mostWords) known.clear()
-  known.set(words, read)
-  return read
-}
-
-const readBefore = onceFor<FactDefinition, Map<string, ReadFact>>(() => new Map())
-/** Bounds what callers can fill the memory with. */
-const [mostWords, longestWords] = [64, 200]
-
-/** One fact as one reading, or as [left, right]; a single value of a fact with ends means both. */
-export function settleFact(definition: FactDefinition, wire: unknown, path: readonly string[], defaults: Defaults) {
-  if (!definition.perEnd) return [settleValue(definition, wire, path, defaults)]
-  const ends: readonly unknown[] = Array.isArray(wire) ? wire : [wire]
-  const settled = ends.map((end, index) =>
-    end === null || end === undefined ? undefined : settleValue(definition, end, Array.isArray(wire) ? [...path, index] : path, defaults),
-  )
-  return settled.length === 1 ? [settled[0], settled[0]] : settled
 }
 
 function defaultsOf({ lengthUnit, lengthResolution }: Partial<OpeningInput>, problems: Problem<DescriptionCode>[]): Defaults {
@@ -108,7 +74,9 @@ function openingOf({ reference, basis, lengthUnit }: Partial<OpeningInput>, sett
 }
 
 function at(document: unknown, path: readonly string[]): unknown {
-  return path.reduce<unknown>((inner, key) => (isRecord(inner) && Object.hasOwn(inner, key) ? inner[key] : undefined), document)
+  let inner = document
+  for (const key of path) inner = isRecord(inner) && Object.hasOwn(inner, key) ? inner[key] : undefined
+  return inner
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

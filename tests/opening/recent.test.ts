@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { describeOpening } from '../../src/opening/describe.ts'
 import { onceFor } from '../../src/opening/once-for.ts'
 import { recent } from '../../src/opening/recent.ts'
-import { documentOf, windowWith } from './openings.ts'
+import { documentOf, windowWith, withFact } from './openings.ts'
 
 describe('what is recent', () => {
   const [one, two] = [{}, {}]
@@ -70,6 +70,12 @@ describe('readings', () => {
     expect(width({ lengthUnit: 'in' })?.[0]?.value).toEqual({ dimension: 'length', amount: 1_016_000_000 })
     expect(width({ lengthUnit: 'in', lengthResolution: '1/16 in' })?.[0]?.resolution).toBe(1_587_500)
     expect(width({ lengthUnit: 'in' })?.[0]?.resolution).toBeUndefined()
+  })
+
+  test('of a text are not those of a list that looks the same', () => {
+    const bearing = (wire: unknown) => describeOpening(withFact('head.support.bearing', wire))
+    expect(bearing(['4 in', '3 in']).ok).toBe(true)
+    expect(bearing(JSON.stringify(['4 in', '3 in'])).ok).toBe(false)
   })
 
   test('of thousands of different widths are each right', () => {

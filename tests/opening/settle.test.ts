@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { facts } from '../../src/opening/facts.ts'
-import { settleFact } from '../../src/opening/describe.ts'
+import { settleFact } from '../../src/opening/read-fact.ts'
 import { settleValue, type Defaults } from '../../src/opening/settle.ts'
 
 function settled(path: string, wire: unknown, defaults: Defaults = {}) {
