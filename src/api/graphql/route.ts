@@ -3,6 +3,7 @@ import { GraphQLError } from 'graphql'
 import { malformedPlaces } from '../../opening/well-formed.ts'
 import { depsOf } from '../caller.ts'
 import { answerConditionally } from '../conditional.ts'
+import { jsonBytes } from '../json.ts'
 import { sendProblem } from '../send-problem.ts'
 import { documentFor, type Documents } from './documents.ts'
 import { formatted, requestErrors } from './faults.ts'
@@ -38,7 +39,7 @@ async function answerQuery(request: FastifyRequest, reply: FastifyReply, { media
   const operationName = read.parameters.operationName ?? undefined
   const context: Context = { deps: depsOf(request), operationName }
   try {
-    return await reply.send(await reply.graphql(chosen.source, { ...context }, read.parameters.variables ?? {}, operationName))
+    return await reply.send(jsonBytes(await reply.graphql(chosen.source, { ...context }, read.parameters.variables ?? {}, operationName)))
   } catch (error) {
     const { status, ofDocument, errors } = requestErrors(error, request)
     if (status === 405) reply.header('allow', 'POST')

@@ -4,6 +4,7 @@ import { runFor } from '../../operations/access.ts'
 import { unitsOf, type AnyOperation, type Failure } from '../../operations/operation.ts'
 import { depsOf } from '../caller.ts'
 import { challenge } from '../challenge.ts'
+import { jsonBytes } from '../json.ts'
 import { codeOfFailure, problemTypes } from '../problems.ts'
 import { charge, refuseOverQuota } from '../quota.ts'
 import { sendProblem } from '../send-problem.ts'
@@ -55,7 +56,7 @@ function challengeOf({ code, scope }: Failure): Readonly<Record<string, string>>
 
 function sendValue(value: unknown, request: FastifyRequest, reply: FastifyReply, { status = 200, content, headers }: Exchange): FastifyReply {
   linkNext(request, reply, value)
-  const { type, body } = content?.(value) ?? { type: 'application/json; charset=utf-8', body: value }
+  const { type, body } = content?.(value) ?? { type: 'application/json; charset=utf-8', body: jsonBytes(value) }
   return reply.code(status).headers(headers?.(value) ?? {}).type(type).send(body)
 }
 

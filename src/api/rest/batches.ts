@@ -6,6 +6,7 @@ import { operations } from '../../operations/index.ts'
 import { unitsOf } from '../../operations/operation.ts'
 import { refuseUnlessAdmitted } from '../../operations/permission.ts'
 import { depsOf } from '../caller.ts'
+import { jsonBytes } from '../json.ts'
 import { problemTypes } from '../problems.ts'
 import { charge, refuseOverQuota, waitForUnits } from '../quota.ts'
 import { answer, sendFailure } from './answer.ts'
@@ -62,21 +63,27 @@ function endable(body: Readable): Readable {
 }
 
 /** Each line is answered before the next is asked for, so that a slow reader slows the sender and nothing is heaped up. */
-async function* answersTo(lines: Readable, evaluateItem: EvaluateItem, request: FastifyRequest): AsyncGenerator<string> {
+async function* answersTo(lines: Readable, evaluateItem: EvaluateItem, request: FastifyRequest): AsyncGenerator<Buffer> {
   const units = unitsOf(evaluateBatch, undefined)
   let next = 1
   try {
     for await (const line of linesOf(lines)) {
       if (next > 1) await waitForUnits(request, units)
-      yield `${JSON.stringify(answerTo(line, evaluateItem, request))}\n`
+      yield lineOf(answerTo(line, evaluateItem, request))
       next = line.line + 1
       await request.server.deps.giveWay()
     }
   } catch (error) {
     if (!request.server.isClosing) throw error
-    yield `${JSON.stringify(notEvaluated(next, [{ code: 'unavailable', pointer: '', detail: 'The service is stopping. Send this line and those after it again.' }], null, 'unavailable'))}\n`
+    yield lineOf(notEvaluated(next, [{ code: 'unavailable', pointer: '', detail: 'The service is stopping. Send this line and those after it again.' }], null, 'unavailable'))
   }
 }
+
+function lineOf(answer: BatchAnswer): Buffer {
+  return Buffer.concat([jsonBytes(answer), lineFeed])
+}
+
+const lineFeed = Buffer.from('\n')
 
 /** A fault of ours is told on its line and logged; the others are answered all the same. */
 function answerTo(line: Line, evaluateItem: EvaluateItem, { log }: FastifyRequest): BatchAnswer {
