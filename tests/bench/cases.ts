@@ -32,6 +32,34 @@ export async function ground(count: number): Promise<Ground> {
   return { catalog: loaded.catalog, ruleSet: ruleSet.value, windows: varied.filter((_, index) => index % step === 0).slice(0, count) }
 }
 
+/** As many windows as wanted of which no two have a length in common: what each comes to has to be worked out for it alone. */
+export function unlikeWindows({ windows: [model] }: Ground, count: number): readonly Described[] {
+  if (!model) throw new Error('no window')
+  const lengths = [...described(model).facts].flatMap(([path, [reading]]) => (typeof reading?.value === 'object' && reading.value.dimension === 'length' && !reading.derivedFrom ? [{ path, amount: reading.value.amount }] : []))
+  const draw = drawn()
+  const window = (): Described => ({ name: 'every length its own', description: lengths.reduce((description, { path, amount }) => withLength(description, path, Math.max(1, amount / 1e6 + draw() * 50)), structuredClone(model.description)) })
+  const unlike: Described[] = []
+  while (unlike.length < count) {
+    const one = window()
+    if (describeOpening(one.description).ok) unlike.push(one)
+  }
+  return unlike
+}
+
+/** Numbers from 0 to 1, the same in every run. */
+function drawn(): () => number {
+  let state = 1
+  return () => (state = (state * 48_271) % 2_147_483_647) / 2_147_483_647
+}
+
+function withLength(description: unknown, path: string, millimetres: number): unknown {
+  const keys = path.split('.')
+  const last = keys.pop() ?? ''
+  const part = keys.reduce<unknown>((inner, key) => (inner as Readonly<Record<string, unknown>>)[key], description) as Record<string, unknown>
+  part[last] = `${millimetres.toFixed(2)} mm`
+  return description
+}
+
 export function described({ description, name }: Described): Opening {
   const opening = describeOpening(description)
   if (!opening.ok) throw new Error(`${name}: ${opening.problems.map(({ pointer, detail }) => `${pointer} ${detail}`).join('; ')}`)
@@ -74,6 +102,11 @@ export function contest(on: Ground): Contest {
 /** Where another engine answers otherwise than we do: "weep.spacing: pass, theirs fail". Anything here makes a comparison of speed void. */
 export function disagreements(rules: RuleSet['rules'], ours: Outcomes, theirs: Outcomes): readonly string[] {
   return rules.map(({ rule: { rule } }) => ({ rule, us: ours.get(rule), them: theirs.get(rule) ?? 'notApplicable' })).filter(({ us, them }) => us !== them).map(({ rule, us, them }) => `${rule}: ${us ?? 'nothing'}, theirs ${them}`)
+}
+
+/** Equal in everything, and the same in nothing, so that nothing is known of it. */
+export function stranger(opening: Opening): Opening {
+  return { ...opening, facts: structuredClone(opening.facts) }
 }
 
 /** As a request would come: the opening settled, but nothing known of it yet. */

@@ -5,7 +5,7 @@ import { resolveRules } from '../../src/catalog/resolve.ts'
 import { evaluate } from '../../src/evaluation/evaluate.ts'
 import { openRecords } from '../../src/store/open-records.ts'
 import type { KeptEvaluation } from '../../src/store/records.ts'
-import { described, place, type Ground } from './cases.ts'
+import { described, place, stranger, type Ground } from './cases.ts'
 import type { Curve } from './plot.ts'
 import { medianOf, row, table } from './report.ts'
 
@@ -54,7 +54,7 @@ function overRules({ catalog, windows }: Ground): readonly Curve[] {
     const many = { ...catalog, rules: new Map(Array.from({ length: size }, (_, index) => copyOf(catalog, index))) }
     const rules = settled(many)
     for (let round = 0; round < 3; round += 1) evaluate(opening, rules, many, null)
-    return { size, settle: timed(() => ({ ...many }), settled), evaluate: timed(() => ({ ...opening }), (one) => evaluate(one, rules, many, null)) }
+    return { size, settle: timed(() => ({ ...many }), settled), evaluate: timed(() => stranger(opening), (one) => evaluate(one, rules, many, null)) }
   })
   const against = 'rules'
   return [

@@ -63,11 +63,11 @@ async function ended(child: ChildProcess): Promise<void> {
 
 const agent = new Agent({ keepAlive: true })
 
-/** How many posts a second are answered while so many are under way at once. An answer that is not good voids the measurement. */
-export async function rate(url: string, body: string, milliseconds: number, atOnce = 4): Promise<number> {
+/** How many posts a second are answered, of these bodies in turn, while so many are under way at once. An answer that is not good voids the measurement. */
+export async function rate(url: string, bodies: readonly string[], milliseconds: number, atOnce = 4): Promise<number> {
   const end = performance.now() + milliseconds
-  let answered = 0
-  const one = async () => { while (performance.now() < end) { await post(url, body); answered += 1 } }
+  let [sent, answered] = [0, 0]
+  const one = async () => { while (performance.now() < end) { await post(url, bodies[sent++ % bodies.length] ?? ''); answered += 1 } }
   const start = performance.now()
   await Promise.all(Array.from({ length: atOnce }, one))
   return (answered * 1000) / (performance.now() - start)

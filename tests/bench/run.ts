@@ -2,11 +2,14 @@ import { writeFile } from 'node:fs/promises'
 import { arch, cpus, loadavg, platform } from 'node:os'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
+import { plainBytes } from '../../src/catalog/canonical.ts'
 import { digestOfAssessment } from '../../src/evaluation/evaluate.ts'
 import { evaluateBriefly } from '../../src/evaluation/brief.ts'
+import type { Subject } from '../../src/evaluation/judge.ts'
 import type { Opening } from '../../src/opening/opening.ts'
 import { usePlatformSha256 } from '../../src/store/platform-sha256.ts'
-import { contest, described, disagreements, findingsOf, fullEvaluation, ground, subjectOf } from './cases.ts'
+import type { Described } from '../corpus.ts'
+import { contest, described, disagreements, findingsOf, fullEvaluation, ground, stranger, subjectOf, unlikeWindows } from './cases.ts'
 import { measureGrowth } from './growth.ts'
 import { plotOf } from './plot.ts'
 import { medianOf, row, table } from './report.ts'
@@ -37,31 +40,35 @@ for (const [index, subject] of question.subjects.entries()) {
   if (differing.length > 0) throw new Error(`the engines do not answer the same, so the comparison is void:\n${differing.join('\n')}`)
 }
 
-const openings = on.windows.map(described)
-/** New objects, so that nothing of an earlier round is known of them. */
-const fresh = () => openings.map((opening): Opening => ({ ...opening }))
-const subjects = openings.map((opening) => subjectOf(on, opening))
-const assessments = () => fresh().map((opening) => fullEvaluation(on, opening))
-
 const asCase = <T>(one: Case<T>): Case<unknown> => one as Case<unknown>
-const cases = [
-  asCase({ name: 'describe: settle a description into facts', work: () => on.windows, run: described }),
-  asCase({ name: 'full evaluation with all quantities', work: fresh, run: (opening: Opening) => fullEvaluation(on, opening) }),
-  asCase({ name: 'the verdict with what stands in its way, as a batch answers', work: fresh, run: (opening: Opening) => evaluateBriefly(opening, on.ruleSet, on.catalog, null) }),
-  asCase({ name: 'quantities alone', work: fresh, run: (opening: Opening) => subjectOf(on, opening) }),
-  asCase({ name: 'findings alone', work: () => subjects, run: (subject) => findingsOf(on, subject) }),
-  asCase({ name: 'digest of an evaluation', work: assessments, run: digestOfAssessment }),
-  asCase({ name: 'the same evaluation as JSON text', work: assessments, run: (assessment) => JSON.stringify(assessment) }),
-]
+const strange = (subjects: readonly Subject[]) => () => subjects.map((subject): Subject => ({ ...subject, opening: stranger(subject.opening) }))
+/** What is done with windows that have all but one fact in common, as those of a building, or no length at all. */
+const casesOf = (windows: readonly Described[]) => {
+  const openings = windows.map(described)
+  /** New objects, so that an opening as a whole is never one of an earlier round; its facts are, as they are to the service. */
+  const fresh = () => openings.map((opening): Opening => ({ ...opening }))
+  const assessments = () => fresh().map((opening) => fullEvaluation(on, opening))
+  return [
+    asCase({ name: 'describe: settle a description into facts', work: () => windows, run: described }),
+    asCase({ name: 'full evaluation with all quantities', work: fresh, run: (opening: Opening) => fullEvaluation(on, opening) }),
+    asCase({ name: 'the verdict with what stands in its way, as a batch answers', work: fresh, run: (opening: Opening) => evaluateBriefly(opening, on.ruleSet, on.catalog, null) }),
+    asCase({ name: 'digest of an evaluation', work: assessments, run: digestOfAssessment }),
+    asCase({ name: 'the same evaluation as JSON in UTF-8', work: assessments, run: plainBytes }),
+    asCase({ name: 'the same by JSON.stringify', work: assessments, run: (assessment) => Buffer.from(JSON.stringify(assessment)) }),
+    asCase({ name: 'quantities alone, with nothing remembered', work: () => openings.map(stranger), run: (opening: Opening) => subjectOf(on, opening) }),
+    asCase({ name: 'findings alone, with nothing remembered', work: strange(openings.map((opening) => subjectOf(on, opening))), run: (subject: Subject) => findingsOf(on, subject) }),
+  ]
+}
+const kinds = [casesOf(on.windows), casesOf(unlikeWindows(on, 120))] as const
 const contestants = [
-  asCase({ name: 'this service, whole findings', work: () => question.subjects, run: question.ours }),
+  asCase({ name: 'this service, whole findings', work: strange(question.subjects), run: question.ours }),
   asCase({ name: 'json-rules-engine (interpreted), outcomes only', work: () => question.facts, run: question.interpreted }),
   asCase({ name: 'json-logic-engine (compiled), outcomes only', work: () => question.facts, run: question.compiled }),
 ]
 
-const all = await measure([...cases, ...contestants], Number(rounds))
-const ours = all.find(({ name }) => name === contestants[0]?.name)?.each ?? NaN
-const core = reportOf(all.slice(0, cases.length), all.slice(cases.length), ours)
+const [alike, unlike] = kinds
+const all = await measure([...alike, ...unlike, ...contestants], Number(rounds))
+const core = reportOf({ alike: all.slice(0, alike.length), unlike: all.slice(alike.length, -contestants.length), engines: all.slice(-contestants.length) })
 process.stdout.write(core)
 const service = await measureService(on, { milliseconds: Number(milliseconds), lines: Number(lines) })
 process.stdout.write(service)
@@ -73,25 +80,27 @@ await writeFile(join(import.meta.dirname, 'RESULTS.md'), report)
 
 /** Every case in every round, one after the other, so that what else the machine does falls on all alike. */
 async function measure(each: readonly Case<unknown>[], times: number): Promise<readonly Measured[]> {
-  const taken = new Map<string, number[]>(each.map(({ name }) => [name, []]))
+  const taken = each.map((): number[] => [])
   for (let round = -Math.ceil(times / 3); round < times; round += 1) {
-    for (const { name, work, run } of each) {
+    for (const [index, { work, run }] of each.entries()) {
       const pieces = work()
       const start = performance.now()
       for (const piece of pieces) await run(piece)
-      if (round >= 0) taken.get(name)?.push(((performance.now() - start) * 1000) / pieces.length)
+      if (round >= 0) taken[index]?.push(((performance.now() - start) * 1000) / pieces.length)
     }
   }
-  return each.map(({ name }) => ({ name, each: medianOf(taken.get(name) ?? []) }))
+  return each.map(({ name }, index) => ({ name, each: medianOf(taken[index] ?? []) }))
 }
 
-function reportOf(core: readonly Measured[], engines: readonly Measured[], own: number): string {
+function reportOf({ alike, unlike, engines }: Readonly<Record<'alike' | 'unlike' | 'engines', readonly Measured[]>>): string {
   const machine = `${cpus().length}-core ${arch()} ${platform()}, Node ${process.versions.node.split('.')[0] ?? ''}, load ${(loadavg()[0] ?? NaN).toFixed(1)}`
+  const own = engines[0]?.each ?? NaN
+  const figures = ({ each }: Measured) => [each.toFixed(0), Math.round(1e6 / each).toString()]
   return [
-    `# Bench\n\n\`npm run bench\` on ${machine}, ${new Date().toISOString().slice(0, 10)}: median of ${rounds} rounds over ${on.windows.length} fully described windows. A load above 1 is that of others beside this; compare ratios within one run.\n\n`,
-    `## The core\n\n${on.ruleSet.rules.length} rules in force.\n\n`,
-    table(['what', 'µs', 'each second, one core'], core.map(({ name, each }) => row(name, each.toFixed(0), Math.round(1e6 / each).toString()))),
-    `\n## Beside general rule engines\n\nThe ${question.rules.length} rules that each can express and every window decides, over the same facts in base units; all outcomes agree, or the run ends. Ours puts together whole findings with texts, margins and sources, the others an outcome.\n\n`,
+    `# Bench\n\n\`npm run bench\` on ${machine}, ${new Date().toISOString().slice(0, 10)}: median of ${rounds} rounds. A load above 1 is that of others beside this; compare ratios within one run.\n\n`,
+    `## The core\n\n${on.ruleSet.rules.length} rules in force. Fully described windows: ${on.windows.length} that have all but one fact in common, as those of a building, and others of which no two have a length in common.\n\n`,
+    table(['what', 'µs, alike', 'each second, one core', 'µs, unlike', 'each second, one core'], alike.map((one, index) => row(one.name, ...figures(one), ...figures(unlike[index] ?? { name: '', each: NaN })))),
+    `\n## Beside general rule engines\n\nThe ${question.rules.length} rules that each can express and every window decides, over the same facts in base units, with nothing remembered of a window before; all outcomes agree, or the run ends. Ours puts together whole findings with texts, margins and sources, the others an outcome.\n\n`,
     table(['engine', 'µs', 'times as long as ours'], engines.map(({ name, each }) => row(name, each.toFixed(0), (each / own).toFixed(2)))),
     '\n',
   ].join('')
