@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { join, relative, sep } from 'node:path'
+import { join, sep } from 'node:path'
 import type { CatalogDocument, CatalogProblem } from '../catalog/catalog.ts'
 
 /** Where releases are kept once they are cut; no part of the catalog that is being worked on. */
@@ -27,7 +27,7 @@ export function readCatalogFiles(folder: string): Promise<CatalogDocuments> {
 /** Every YAML and JSON file below a folder, but the releases, in the order of their paths. One after the other: small files are read sooner so than side by side. */
 export function filesIn(folder: string): readonly ReadFile[] {
   const paths = pathsBelow(folder)
-  return Array.isArray(paths) ? paths.toSorted().map((file) => readBytes(file, relative(folder, file).split(sep).join('/'))) : [paths]
+  return Array.isArray(paths) ? paths.toSorted().map((path) => readBytes(folder, path)) : [paths]
 }
 
 /** What is written in the files. The package that reads YAML is loaded only for this. */
@@ -47,16 +47,17 @@ export async function parseCatalogFiles(files: readonly ReadFile[]): Promise<Cat
 function pathsBelow(folder: string): string[] | CatalogProblem {
   try {
     const entries = readdirSync(folder, { recursive: true, withFileTypes: true })
-    const files = entries.filter((entry) => entry.isFile() && /\.(ya?ml|json)$/.test(entry.name)).map((entry) => join(entry.parentPath, entry.name))
-    return files.filter((file) => relative(folder, file).split(sep)[0] !== releasesFolder)
+    const start = join(folder, sep).length
+    const paths = entries.filter((entry) => entry.isFile() && /\.(ya?ml|json)$/.test(entry.name)).map((entry) => join(entry.parentPath, entry.name).slice(start).replaceAll(sep, '/'))
+    return paths.filter((path) => !path.startsWith(`${releasesFolder}/`))
   } catch (error) {
     return unreadable(folder, error)
   }
 }
 
-function readBytes(file: string, path: string): ReadFile {
+function readBytes(folder: string, path: string): ReadFile {
   try {
-    return { path, bytes: readFileSync(file) }
+    return { path, bytes: readFileSync(join(folder, path)) }
   } catch (error) {
     return unreadable(path, error)
   }

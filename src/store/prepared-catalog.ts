@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { join, relative, sep } from 'node:path'
+import { join, sep } from 'node:path'
 import type { Catalog } from '../catalog/catalog.ts'
 import type { ReadFile } from './catalog-files.ts'
 
@@ -8,7 +8,8 @@ import type { ReadFile } from './catalog-files.ts'
 export const preparedFile = join(import.meta.dirname, '../catalog.prepared.json')
 
 /** All that decides how a catalog is read and whether it is refused. */
-const judges: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation', 'store']
+const judges: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation']
+const readers = /^(catalog-files|load-catalog|prepared-catalog)\.[jt]s$/
 const code = join(import.meta.dirname, '..')
 
 /**
@@ -41,13 +42,13 @@ function sealOf(files: readonly ReadFile[], text: string): string {
 
 function codeDigest(): string {
   const hash = createHash('sha256')
-  for (const file of judges.flatMap(modulesIn)) hash.update(`${relative(code, file).split(sep).join('/')}\n`).update(readFileSync(file))
+  for (const file of [...judges.flatMap((folder) => modulesIn(folder, /\.[jt]s$/)), ...modulesIn('store', readers)]) hash.update(`${file.replaceAll(sep, '/')}\n`).update(readFileSync(join(code, file)))
   return hash.digest('hex')
 }
 
-function modulesIn(folder: string): readonly string[] {
+function modulesIn(folder: string, wanted: RegExp): readonly string[] {
   const entries = readdirSync(join(code, folder), { recursive: true, withFileTypes: true })
-  return entries.filter(({ name }) => /\.[jt]s$/.test(name)).map(({ parentPath, name }) => join(parentPath, name)).toSorted()
+  return entries.filter(({ name }) => wanted.test(name)).map(({ parentPath, name }) => join(parentPath, name).slice(code.length + 1)).toSorted()
 }
 
 function sha256(content: string | Buffer): string {
