@@ -11,11 +11,24 @@ export function answerLate(app: FastifyInstance, addresses: readonly string[], b
 }
 
 async function passOn(other: FastifyInstance, { url, headers }: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> {
+  if (!isPlain(url)) throw refused(403, 'Forbidden')
   const answer = await other.inject({ method: 'GET', url, headers })
-  if (answer.statusCode === 404) {
+  const { statusCode, rawPayload } = answer
+  if (statusCode === 404) {
     reply.callNotFound()
     return reply
   }
+  if (statusCode >= 400) throw refused(statusCode, answer.json<{ message: string }>().message)
   const passed = Object.entries(answer.headers).filter(([name]) => !notPassedOn.includes(name))
-  return reply.code(answer.statusCode).headers(Object.fromEntries(passed)).send(answer.rawPayload)
+  return reply.code(statusCode).headers(Object.fromEntries(passed)).send(rawPayload.length > 0 ? rawPayload : undefined)
+}
+
+/** On its way an address loses its steps upward, and with them it would reach what nobody is to ask there. */
+function isPlain(url: string): boolean {
+  return URL.canParse(url, 'http://here') && new URL(url, 'http://here').pathname === url.split('?')[0]
+}
+
+/** Told here as whatever else is wrong. */
+function refused(statusCode: number, message: string): Error {
+  return Object.assign(new Error(message), { statusCode })
 }
