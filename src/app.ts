@@ -1,6 +1,4 @@
 import helmet from '@fastify/helmet'
-import swagger from '@fastify/swagger'
-import swaggerUi from '@fastify/swagger-ui'
 import underPressure from '@fastify/under-pressure'
 import Fastify, { type FastifyInstance, type FastifyServerOptions } from 'fastify'
 import { boundRequests } from './api/bounds.ts'
@@ -10,12 +8,11 @@ import { noDocuments, type Documents } from './api/graphql/documents.ts'
 import { graphql } from './api/graphql/index.ts'
 import { awaitRequests } from './api/patience.ts'
 import { pages } from './api/pages.ts'
-import { keepQuota, type Quota } from './api/quota.ts'
+import type { Quota } from './api/quota-keeper.ts'
 import { watchMethods } from './api/rest/allowed-methods.ts'
 import { health } from './api/rest/health.ts'
 import { rest } from './api/rest/index.ts'
-import { documentOptions } from './api/rest/openapi.ts'
-import { namedSchemas } from './api/rest/schemas.ts'
+import { reference } from './api/rest/reference.ts'
 import { logTrace } from './api/trace.ts'
 
 declare module 'fastify' {
@@ -57,6 +54,11 @@ const longestParameter = 500
 /** Everything that a page shows comes from this service; the service itself may stand behind plain HTTP. */
 const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
+type Compilers = NonNullable<NonNullable<FastifyServerOptions['schemaController']>['compilersFactory']>
+
+/** Schemas of routes only describe them: operations validate. Without these, compilers that are never asked would be loaded. */
+const nothingCompiled = { buildValidator: () => () => () => true, buildSerializer: () => () => (data: unknown) => JSON.stringify(data) } as unknown as Compilers
+
 /** Builds the service. Never listens and never reads the environment. */
 export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], logger = false, watchers = [], drain = 0 }: AppOptions): Promise<FastifyInstance> {
   const endBroken = handleBrokenRequest(publicUrl, deps.newId)
@@ -67,6 +69,7 @@ export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'ev
     trustProxy: [...trustedProxies],
     genReqId: () => deps.newId(),
     childLoggerFactory: logTrace,
+    schemaController: { compilersFactory: nothingCompiled },
     forceCloseConnections: 'idle',
     return503OnClosing: false, // what is under way is answered, and readiness tells that the end has begun
     routerOptions: { maxParamLength: longestParameter },
@@ -74,21 +77,15 @@ export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'ev
     frameworkErrors: (error, request, reply) => void handleError(error, request, reply),
   })
   app.removeContentTypeParser('text/plain')
-  app.decorate('deps', deps).decorate('publicUrl', publicUrl).decorate('quotaKeeper', quota ? keepQuota(quota) : null)
+  app.decorate('deps', deps).decorate('publicUrl', publicUrl).decorate('quotaKeeper', quota ? (await import('./api/quota-keeper.ts')).keepQuota(quota) : null)
   app.setErrorHandler(handleError)
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
   for (const watch of watchers) watch(app)
   awaitRequests(app, patience, (socket) => endBroken(Object.assign(new Error('too slow'), { code: 'ERR_HTTP_REQUEST_TIMEOUT' }), socket))
   boundRequests(app)
-  for (const schema of namedSchemas()) app.addSchema(schema)
   await app.register(helmet, { contentSecurityPolicy: { directives: policy } })
   await app.register(underPressure, { maxEventLoopDelay: mostLag, retryAfter: 10 })
-  await app.register(swagger, documentOptions(publicUrl))
-  await app.register(swaggerUi, {
-    routePrefix: '/reference',
-    uiConfig: { docExpansion: 'list', deepLinking: true },
-    theme: { title: 'Wythe: API reference', css: [{ filename: 'plain.css', content: '.swagger-ui .topbar { display: none }' }] },
-  })
+  await app.register(reference)
   await app.register(health, { drain })
   await app.register(async (doors) => {
     identifyCallers(doors, doorkeeping)

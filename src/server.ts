@@ -1,30 +1,28 @@
 import { resolve } from 'node:path'
 import closeWithGrace from 'close-with-grace'
 import { pino } from 'pino'
-import { readDocuments } from './api/graphql/read-documents.ts'
-import { identityProvider } from './api/identity-provider.ts'
-import { metricsPage } from './api/metrics-page.ts'
-import { createMetrics, type Metrics } from './api/metrics.ts'
+import type { Metrics } from './api/metrics.ts'
 import type { Tracing } from './api/tracing.ts'
 import { buildApp } from './app.ts'
 import { readConfig, type Config } from './config.ts'
 import { firstKey, hasUsableToken } from './operations/first-key.ts'
 import { CatalogRefused, delivererOf, openService, type Service } from './service.ts'
 
+/** What only some settings ask for is imported where they do, here and below, so that others start without it. */
 const config = configured()
 const logger = pino({ level: config.logLevel })
-const documents = await orEnd(async () => ({ byId: config.graphqlDocuments === undefined ? new Map<string, string>() : await readDocuments(config.graphqlDocuments), only: config.graphqlDocumentsOnly }))
+const documents = await orEnd(async () => ({ byId: await namedDocuments(), only: config.graphqlDocumentsOnly }))
 const service = await orEnd(() => openService(config, logger))
 if (!config.loopback) await refuseToServeStrangers()
 else if (process.stdout.isTTY) await showFirstKey()
-const doorkeeping = { anonymous: config.anonymous, provider: config.identityProvider && identityProvider(config.identityProvider) }
-const metrics = config.metricsPort === undefined ? undefined : createMetrics()
+const doorkeeping = { anonymous: config.anonymous, provider: config.identityProvider && (await import('./api/identity-provider.ts')).identityProvider(config.identityProvider) }
+const metrics = config.metricsPort === undefined ? undefined : (await import('./api/metrics.ts')).createMetrics()
 const drain = config.drainSeconds * 1_000
 const tracing = config.tracing ? (await import('./api/tracing.ts')).startTracing(service.deps.active, logger) : undefined
 const deps = traced(counted(service, metrics), tracing)
 const app = await buildApp({ deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel }, watchers: [...(tracing ? [tracing.watch] : []), ...(metrics ? [metrics.time] : [])], drain })
 const deliveries = delivererOf(deps, logger, tracing?.sending)
-const page = metrics && metricsPage(metrics)
+const page = metrics && (await import('./api/metrics-page.ts')).metricsPage(metrics)
 closeWithGrace({ delay: drain + 10_000 }, async ({ err }) => {
   if (err) app.log.error({ err }, 'stopping after a fault')
   await Promise.all([app.close(), deliveries.stop()])
@@ -51,6 +49,10 @@ function traced(untraced: Service['deps'], spans: Tracing | undefined): Service[
 
 function both(counts: Service['deps']['tally'], spans: Tracing['tally']): Tracing['tally'] {
   return { evaluated: (evaluation) => { counts?.evaluated(evaluation); spans.evaluated(evaluation) } }
+}
+
+async function namedDocuments(): Promise<ReadonlyMap<string, string>> {
+  return config.graphqlDocuments === undefined ? new Map() : (await import('./api/graphql/read-documents.ts')).readDocuments(config.graphqlDocuments)
 }
 
 function configured(): Config {

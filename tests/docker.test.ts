@@ -46,6 +46,12 @@ describe('the image', () => {
     expect(scripts.filter((script) => !Object.hasOwn(manifest.scripts, script))).toEqual([])
   })
 
+  test('has the catalog where the build proves it', () => {
+    const at = (text: string) => instructions.findIndex((one) => one.text === text)
+    expect(at('catalog ./catalog')).toBeGreaterThan(-1)
+    expect(at('catalog ./catalog')).toBeLessThan(at('npm run build'))
+  })
+
   test('starts the service as npm start does', () => {
     expect((JSON.parse(only('CMD')) as readonly string[]).join(' ')).toBe(manifest.scripts['start'])
   })

@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import fastifyStatic from '@fastify/static'
 import type { FastifyPluginAsync } from 'fastify'
 import type { Catalog } from '../catalog/catalog.ts'
 import { outcomeWords, verdictMeanings, verdictWords } from '../evaluation/words.ts'
+import { answerLate } from './answer-late.ts'
 import { sendProblem } from './send-problem.ts'
 import { problemTypes, type ProblemCode } from './problems.ts'
 
@@ -19,7 +19,7 @@ export const pages: FastifyPluginAsync<PageOptions> = async (app, { explorerDir 
   app.get('/', hidden, (_, reply) => reply.type(html).send(tryPage))
   app.get('/page/openings.json', hidden, () => ({ openings: examplesIn(app.deps.active.state.catalog) }))
   app.get('/page/words.json', hidden, () => ({ outcomes: outcomeWords, verdicts: verdictWords, meanings: verdictMeanings }))
-  await app.register(fastifyStatic, { root: pageDir, prefix: '/page/', index: false, decorateReply: false })
+  answerLate(app, ['/page/*'], async () => (await import('./page-files.ts')).pageFiles({ root: pageDir, prefix: '/page/', index: false }))
   app.get('/about', hidden, (_, reply) => reply.type(html).send(frontPage(explorerDir !== undefined)))
   app.get<{ Params: { code: string } }>('/problems/:code', hidden, (request, reply) => {
     const { code } = request.params
@@ -27,7 +27,7 @@ export const pages: FastifyPluginAsync<PageOptions> = async (app, { explorerDir 
     return reply.type(html).send(problemPage(code as ProblemCode))
   })
   if (explorerDir === undefined) return
-  await app.register(fastifyStatic, { root: explorerDir, prefix: '/explorer/', index: ['index.html'], decorateReply: false })
+  answerLate(app, ['/explorer/*'], async () => (await import('./page-files.ts')).pageFiles({ root: explorerDir, prefix: '/explorer/', index: ['index.html'] }))
   app.get('/explorer', hidden, (_, reply) => reply.redirect('/explorer/'))
 }
 

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
 import type { Catalog } from '../catalog/catalog.ts'
-import { loadCatalog } from '../store/load-catalog.ts'
+import { workingCatalog } from '../store/working-catalog.ts'
 import { backUpTo, restoreFrom } from './backup.ts'
 import { checkCatalogFolder } from './check-catalog.ts'
 import { computeQuantity } from './compute-quantity.ts'
@@ -83,7 +83,7 @@ export async function runCommand(args: readonly string[]): Promise<CommandResult
 function withCatalog(run: (subject: string, options: Options, catalog: Catalog, others: readonly string[]) => Promise<CommandResult>): Command {
   return async ([subject, ...others], options) => {
     if (subject === undefined) return misused
-    const loaded = await loadCatalog(options.catalog)
+    const loaded = await workingCatalog(options.catalog)
     return loaded.ok ? run(subject, options, loaded.catalog, others) : checkCatalogFolder(options.catalog)
   }
 }

@@ -37,7 +37,7 @@ export const createDraft = defineRecordOperation({
   input: z.strictObject({ ...draftText, validateOnly: z.boolean().nullish().meta({ description: 'Checks and answers as if it were kept, and keeps nothing.' }) }),
   output: view,
   answer: async (deps, { text: source, format, validateOnly }) => {
-    const read = permitted(deps, readDraftText(source, format))
+    const read = permitted(deps, await readDraftText(source, format))
     if (!read.ok) return read
     const at = deps.now().toISOString()
     const draft = draftOf(deps.newId(), read.value, at, at)
@@ -84,7 +84,7 @@ export const changeDraft = defineRecordOperation({
   answer: async (deps, { draft: id, version: seen, text: source, format }) => {
     const found = await ownDraft(deps, id)
     if (!found.ok) return found
-    const read = permitted(deps, readDraftText(source, format))
+    const read = permitted(deps, await readDraftText(source, format))
     if (!read.ok) return read
     if (!seen) return versionMissing()
     const next = draftOf(id, read.value, found.value.createdAt, deps.now().toISOString())

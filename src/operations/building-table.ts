@@ -1,7 +1,6 @@
 import { z } from 'zod'
 import { buildingAsked, buildingFor } from './building.ts'
 import { buildingTables, type BuildingTable } from './building-tables.ts'
-import { csvText } from './csv-text.ts'
 import { defineRecordOperation } from './operation.ts'
 
 const tables = Object.keys(buildingTables) as [BuildingTable, ...BuildingTable[]]
@@ -18,6 +17,8 @@ export const readBuildingTable = defineRecordOperation({
   output: z.string(),
   answer: async (deps, { table, byteOrderMark, ...asked }) => {
     const building = await buildingFor(deps, asked)
-    return building.ok ? { ok: true, value: csvText(buildingTables[table](building.value), { byteOrderMark: byteOrderMark === 'yes' }) } : building
+    if (!building.ok) return building
+    const { csvText } = await import('./csv-text.ts')
+    return { ok: true, value: csvText(buildingTables[table](building.value), { byteOrderMark: byteOrderMark === 'yes' }) }
   },
 })

@@ -1,6 +1,5 @@
 import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
-import { readAmendmentText } from '../catalog/intake.ts'
 import { validateAmendment } from '../evaluation/validate-amendment.ts'
 import { malformedPlaces } from '../opening/well-formed.ts'
 import { failure, type Answer } from './operation.ts'
@@ -27,7 +26,9 @@ export interface ReadDraft {
   readonly document: unknown
 }
 
-export function readDraftText(source: string, format: 'json' | 'yaml'): Answer<ReadDraft> {
+/** The reading of YAML is loaded with the first draft. */
+export async function readDraftText(source: string, format: 'json' | 'yaml'): Promise<Answer<ReadDraft>> {
+  const { readAmendmentText } = await import('../catalog/intake.ts')
   const read = readAmendmentText(source, format)
   if (!read.ok) return failure('invalidInput', read.problems)
   const document = read.value

@@ -1,8 +1,5 @@
 import { z } from 'zod'
-import { bcfOf } from '../exports/bcf.ts'
 import { exportScopes, type ExportedBuilding, type ExportScope } from '../exports/exported-building.ts'
-import { oscalOf } from '../exports/oscal.ts'
-import { sarifOf } from '../exports/sarif.ts'
 import { exportedBuilding, mostOpenings } from './exported-building.ts'
 import { defineRecordOperation } from './operation.ts'
 import { projectFor, projectId } from './projects.ts'
@@ -17,13 +14,14 @@ interface Written {
   readonly extension: string
   readonly inBase64: boolean
   readonly scope: ExportScope
-  readonly write: (building: ExportedBuilding) => string
+  readonly write: (building: ExportedBuilding) => Promise<string>
 }
 
+/** Each format is loaded when it is first asked for. */
 const written: Readonly<Record<Format, Written>> = {
-  sarif: { mediaType: 'application/sarif+json', extension: 'sarif', inBase64: false, scope: 'all', write: (building) => JSON.stringify(sarifOf(building)) },
-  oscal: { mediaType: 'application/json', extension: 'oscal.json', inBase64: false, scope: 'all', write: (building) => JSON.stringify(oscalOf(building)) },
-  bcf: { mediaType: 'application/zip', extension: 'bcf', inBase64: true, scope: 'misses', write: (building) => Buffer.from(bcfOf(building)).toString('base64') },
+  sarif: { mediaType: 'application/sarif+json', extension: 'sarif', inBase64: false, scope: 'all', write: async (building) => JSON.stringify((await import('../exports/sarif.ts')).sarifOf(building)) },
+  oscal: { mediaType: 'application/json', extension: 'oscal.json', inBase64: false, scope: 'all', write: async (building) => JSON.stringify((await import('../exports/oscal.ts')).oscalOf(building)) },
+  bcf: { mediaType: 'application/zip', extension: 'bcf', inBase64: true, scope: 'misses', write: async (building) => Buffer.from((await import('../exports/bcf.ts')).bcfOf(building)).toString('base64') },
 }
 
 const output = z
@@ -54,6 +52,6 @@ export const exportProject = defineRecordOperation({
     const { mediaType, extension, inBase64, scope, write } = written[format]
     const building = await exportedBuilding(deps, project.value, { scope: findings ?? scope, startsWith: startsWith ?? '' })
     if (!building.ok) return building
-    return { ok: true, value: { project: id, mediaType, fileName: `${id}.${extension}`, inBase64, content: write(building.value) } }
+    return { ok: true, value: { project: id, mediaType, fileName: `${id}.${extension}`, inBase64, content: await write(building.value) } }
   },
 })

@@ -1,8 +1,6 @@
 import { z } from 'zod'
 import { drawings } from '../drawing/index.ts'
 import type { Evaluation } from '../evaluation/document.ts'
-import { buildingPage } from '../report/building-page.ts'
-import { openingPage } from '../report/opening-page.ts'
 import { buildingAsked, buildingFor } from './building.ts'
 import { evaluateAs, stamped, unread } from './evaluate-opening.ts'
 import { catalogOfThen, keptAsked, keptFor } from './kept-evaluations.ts'
@@ -25,6 +23,7 @@ export const reportOpening: RecordOperation<typeof reportRequest, typeof page> =
     if (!asked.ok) return asked
     const evaluated = evaluateAs(unread, { ...deps, catalog: asked.value.catalog }, asked.value.request)
     if (!evaluated.ok) return evaluated
+    const { openingPage } = await import('../report/opening-page.ts')
     const { opening, full } = evaluated.value
     const evaluation = stamped(deps, full)
     deps.tally?.evaluated(evaluation)
@@ -49,6 +48,7 @@ export const readEvaluationReport = defineRecordOperation({
   answer: async (deps, { evaluation: id }) => {
     const found = await keptFor(deps, id)
     if (!found.ok) return found
+    const { openingPage } = await import('../report/opening-page.ts')
     const { answer, request } = found.value
     const catalog = await catalogOfThen(deps, found.value)
     const again = catalog && evaluateAs(unread, { ...deps, catalog }, request)
@@ -69,6 +69,7 @@ export const readBuildingReport = defineRecordOperation({
   answer: async (deps, asked) => {
     const building = await buildingFor(deps, asked)
     if (!building.ok) return building
+    const { buildingPage } = await import('../report/building-page.ts')
     const { rules } = deps.catalog
     const path = `/v1/projects/${encodeURIComponent(asked.project)}/building`
     return { ok: true, value: buildingPage({ building: building.value, at: deps.now().toISOString(), publicUrl: deps.publicUrl, path, titleOf: (rule) => rules.get(rule)?.title ?? rule, unitSystem: 'inchPound' }) }

@@ -1,8 +1,8 @@
 import type { Catalog } from '../catalog/catalog.ts'
-import { loadCatalog } from './load-catalog.ts'
 import { loadRelease, newestRelease } from './load-release.ts'
 import type { ReleaseProblem } from './release-files.ts'
 import type { PublicKey } from './release-signature.ts'
+import { workingCatalog } from './working-catalog.ts'
 
 interface Defect {
   readonly code: string
@@ -25,7 +25,7 @@ export type BaseCatalog =
 /** The catalog that the service starts from: the working folder, or a release whose bytes and signature hold. */
 export async function loadBaseCatalog({ folder, release, trusted }: BaseCatalogPlace): Promise<BaseCatalog> {
   if (release === 'working') {
-    const loaded = await loadCatalog(folder)
+    const loaded = await workingCatalog(folder)
     return loaded.ok ? { ...loaded, passedOver: [] } : loaded
   }
   if (release !== 'latest') {

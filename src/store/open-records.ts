@@ -1,6 +1,4 @@
 import type { Records } from './records.ts'
-import { openPostgres } from './sql/open-postgres.ts'
-import { openSqlite } from './sql/open-sqlite.ts'
 
 export interface RecordsPlace {
   /** A PostgreSQL database; where it is given, the folder is not used. */
@@ -9,7 +7,8 @@ export interface RecordsPlace {
   readonly dataDir: string
 }
 
-/** Opens the records and brings their tables up to date. An error says which file or database, without its password. */
-export function openRecords({ databaseUrl, dataDir }: RecordsPlace): Promise<Records> {
-  return databaseUrl === undefined ? openSqlite(dataDir) : openPostgres(databaseUrl)
+/** Opens the records and brings their tables up to date. An error says which file or database, without its password. Only the driver that is asked for is loaded. */
+export async function openRecords({ databaseUrl, dataDir }: RecordsPlace): Promise<Records> {
+  if (databaseUrl !== undefined) return (await import('./sql/open-postgres.ts')).openPostgres(databaseUrl)
+  return (await import('./sql/open-sqlite.ts')).openSqlite(dataDir)
 }

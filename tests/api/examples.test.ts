@@ -8,13 +8,14 @@ import type { OpenAPIV3_1 } from 'openapi-types'
 import supertest from 'supertest'
 import { afterAll, describe, expect, test } from 'vitest'
 import { jurisdictionService } from './jurisdiction.ts'
+import { servedDocument } from './served-document.ts'
 
 /**
  * Every operation is asked once, by the example that the document gives, through a proxy that holds both sides to the document:
  * a request or an answer that is not as described comes back as a problem of the proxy, and is named in its header.
  */
 const { app, tokenFor } = await jurisdictionService()
-const document = JSON.parse(JSON.stringify(app.swagger())) as OpenAPIV3_1.Document
+const document = await servedDocument(app)
 const described = new Map(Object.entries(document.paths ?? {}).flatMap(([path, methods]) =>
   (['get', 'post', 'put', 'delete'] as const).flatMap((method) => {
     const operation = methods?.[method]

@@ -4,6 +4,7 @@ import { codeOfFailure, problemTypes, type ProblemCode } from '../../src/api/pro
 import type { Catalog } from '../../src/catalog/catalog.ts'
 import { otherCatalogs } from '../conformance/cases.ts'
 import { client, dependencies, publicUrl } from './client.ts'
+import { servedDocument } from './served-document.ts'
 
 const deps = await dependencies()
 const { app, http } = await client({ deps })
@@ -61,8 +62,8 @@ describe('the table of problems', () => {
     expect(Object.values(problemTypes).filter(({ status }) => status < 400)).toEqual([])
   })
 
-  test('is told in full by the OpenAPI document', () => {
-    const { components } = app.swagger() as { components?: { schemas?: Record<string, { enum?: readonly string[] }> } }
+  test('is told in full by the OpenAPI document', async () => {
+    const { components } = (await servedDocument(app)) as { components?: { schemas?: Record<string, { enum?: readonly string[] }> } }
     expect(components?.schemas?.['ProblemCode']?.enum).toEqual(Object.keys(problemTypes))
   })
 

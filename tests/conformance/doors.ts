@@ -3,6 +3,7 @@ import type { OpenAPIV3_1 } from 'openapi-types'
 import type { operations } from '../../src/operations/index.ts'
 import type { Client } from '../api/client.ts'
 import { fullQuery } from './full-query.ts'
+import { servedDocument } from '../api/served-document.ts'
 
 type Input = Readonly<Record<string, unknown>>
 
@@ -19,8 +20,8 @@ export type OperationName = keyof typeof fields
 export const operationNames = Object.keys(fields) as OperationName[]
 
 /** Asks over REST, by what the OpenAPI document says of the operation. */
-export function overRest({ app, http }: Client, operation: OperationName, input: Input) {
-  const { method, path, described } = routeOf(app.swagger() as OpenAPIV3_1.Document, operation)
+export async function overRest({ app, http }: Client, operation: OperationName, input: Input) {
+  const { method, path, described } = routeOf(await servedDocument(app), operation)
   if (method !== 'get') return http[method](path).send(input)
   const inPath = (described.parameters ?? []).flatMap((parameter) => ('in' in parameter && parameter.in === 'path' ? [parameter.name] : []))
   const address = inPath.reduce((filled, name) => filled.replace(`{${name}}`, encodeURIComponent(String(input[name]))), path)

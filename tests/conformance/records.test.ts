@@ -1,11 +1,11 @@
 import { buildClientSchema, getIntrospectionQuery, type IntrospectionQuery } from 'graphql'
-import type { OpenAPIV3_1 } from 'openapi-types'
 import { describe, expect, test } from 'vitest'
 import { operations } from '../../src/operations/index.ts'
 import { jurisdictionService } from '../api/jurisdiction.ts'
 import { withoutAbsent } from './absent.ts'
 import { asPage, routeOf } from './doors.ts'
 import { fullQuery } from './full-query.ts'
+import { servedDocument } from '../api/served-document.ts'
 
 type Service = Awaited<ReturnType<typeof jurisdictionService>>
 type Input = Readonly<Record<string, unknown>>
@@ -67,7 +67,7 @@ describe('what is recorded is recorded the same over REST and over GraphQL', asy
 })
 
 async function overRest({ app, http }: Service, token: string, operation: keyof typeof operations, input: Input): Promise<Answered> {
-  const { method, path, described } = routeOf(app.swagger() as OpenAPIV3_1.Document, operation)
+  const { method, path, described } = routeOf(await servedDocument(app), operation)
   const inPath = (described.parameters ?? []).flatMap((parameter) => ('in' in parameter && parameter.in === 'path' ? [parameter.name] : []))
   const address = inPath.reduce((filled, name) => filled.replace(`{${name}}`, encodeURIComponent(String(input[name]))), path)
   const { version, ...rest } = Object.fromEntries(Object.entries(input).filter(([name]) => !inPath.includes(name)))

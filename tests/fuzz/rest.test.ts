@@ -5,6 +5,7 @@ import { FromSchema, type Schema } from './from-schema.ts'
 import { damaged, hostile } from './hostile.ts'
 import { heapInUse } from './heap.ts'
 import { cases, fuzzedService, holdsUp } from './service.ts'
+import { servedDocument } from '../api/served-document.ts'
 
 interface Described {
   readonly parameters?: readonly { readonly name: string; readonly in: string; readonly schema: Schema }[]
@@ -12,7 +13,7 @@ interface Described {
 }
 
 const { app, ask, ids } = await fuzzedService()
-const document = app.swagger() as unknown as { readonly paths: Readonly<Record<string, Readonly<Record<string, Described>>>>; readonly components: { readonly schemas: Readonly<Record<string, Schema>> } }
+const document = (await servedDocument(app)) as unknown as { readonly paths: Readonly<Record<string, Readonly<Record<string, Described>>>>; readonly components: { readonly schemas: Readonly<Record<string, Schema>> } }
 const from = new FromSchema(document.components.schemas, ids)
 const routes = Object.entries(document.paths).flatMap(([path, methods]) => Object.entries(methods).map(([method, described]) => ({ method: method.toUpperCase(), path, described })))
 

@@ -2,6 +2,7 @@ import { getNamedType, getNullableType, isEnumType, isInputObjectType, isLeafTyp
 import type { FastifyInstance } from 'fastify'
 import type { OpenAPIV3_1 } from 'openapi-types'
 import { buildGraphqlSchema } from '../../../src/api/graphql/schema.ts'
+import { servedDocument } from '../served-document.ts'
 
 export type Input = Readonly<Record<string, unknown>>
 
@@ -13,8 +14,8 @@ export interface Route {
 }
 
 /** Every route behind a caller, as the OpenAPI document tells of it. */
-export function routesOf(app: FastifyInstance): readonly Route[] {
-  const { paths = {} } = app.swagger() as OpenAPIV3_1.Document
+export async function routesOf(app: FastifyInstance): Promise<readonly Route[]> {
+  const { paths = {} } = await servedDocument(app)
   return Object.entries(paths).filter(([path]) => path.startsWith('/v1')).flatMap(([path, methods]) =>
     (['get', 'post', 'put', 'patch', 'delete'] as const).flatMap((method) => {
       const described = methods?.[method]

@@ -29,7 +29,7 @@ const inputs: Readonly<Record<string, Input>> = {
 const service = await jurisdictionService()
 const [everywhere, here, elsewhere] = [await service.tokenFor({ kind: 'record' }), await service.tokenFor({ kind: 'record', project }), await service.tokenFor({ kind: 'record', project: otherProject })]
 const asked = (token: string | null) => (token === null ? service.http : { post: (path: string) => service.http.post(path).set('authorization', `Bearer ${token}`), get: (path: string) => service.http.get(path).set('authorization', `Bearer ${token}`) })
-const routes = routesOf(service.app).filter(({ path }) => path.includes('{project}'))
+const routes = (await routesOf(service.app)).filter(({ path }) => path.includes('{project}'))
 const fields = fieldsOf().filter(({ name, described }) => name !== 'keepEvaluation' && described.args.some((one) => one.name === 'project'))
 const operationOf: Readonly<Record<string, string>> = {
   project: 'readProject', openings: 'listOpenings', building: 'readBuilding', buildingTable: 'readBuildingTable', buildingReport: 'readBuildingReport', projectExport: 'exportProject', journal: 'readJournal',
@@ -150,7 +150,7 @@ describe('a draft of another jurisdiction', async () => {
   const adoptingLast = <T extends { readonly name?: string; readonly operation?: string }>(all: readonly T[]) => all.toSorted((a, b) => Number((a.name ?? a.operation)?.startsWith('adopt')) - Number((b.name ?? b.operation)?.startsWith('adopt')))
   const asStranger = ({ text, ...rest }: Awaited<ReturnType<typeof drafted>>) => ({ ...rest, text: text.replace('jurisdiction: us-xa-101', 'jurisdiction: us-xb') })
 
-  test.each(adoptingLast(routesOf(service.app).filter(({ path }) => path.includes('{draft}'))))('$method $path is as if it were not there', async (route) => {
+  test.each(adoptingLast((await routesOf(service.app)).filter(({ path }) => path.includes('{draft}'))))('$method $path is as if it were not there', async (route) => {
     const draft = await drafted()
     const foreign = await overRest(service.app, route, asStranger(draft), stranger)
     expect(foreign).toMatchObject({ status: 404, code: 'notFound' })

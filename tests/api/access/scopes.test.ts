@@ -5,7 +5,7 @@ import { fieldsOf, overGraphql, overRest, routesOf } from './doors.ts'
 
 const open = await jurisdictionService()
 const closed = await jurisdictionService({ doorkeeping: { anonymous: 'none' } })
-const routes = routesOf(open.app)
+const routes = await routesOf(open.app)
 const fields = fieldsOf()
 
 /** What a caller gets who may not ask at all. */

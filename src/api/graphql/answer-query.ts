@@ -1,27 +1,22 @@
-import type { FastifyPluginAsync, FastifyReply, FastifyRequest } from 'fastify'
+import type { FastifyReply, FastifyRequest } from 'fastify'
 import { GraphQLError } from 'graphql'
 import { malformedPlaces } from '../../opening/well-formed.ts'
 import { depsOf } from '../caller.ts'
-import { answerConditionally } from '../conditional.ts'
 import { jsonBytes } from '../json.ts'
 import { sendProblem } from '../send-problem.ts'
 import { documentFor, type Documents } from './documents.ts'
+import { graphqlEngine, type Engine } from './engine.ts'
 import { formatted, requestErrors } from './faults.ts'
-import { mediaTypeFor, mediaTypes, type MediaType } from './media-type.ts'
+import type { MediaType } from './media-type.ts'
 import { readParameters } from './parameters.ts'
 import type { Context } from './schema.ts'
 
-/** GraphQL over HTTP: POST with JSON, or GET for what changes nothing. Its own media type gets statuses that tell what happened. */
-export const graphqlRoute: FastifyPluginAsync<{ readonly documents: Documents }> = async (app, { documents }) => {
-  const handle = (request: FastifyRequest, reply: FastifyReply) => {
-    const media = mediaTypeFor(request)
-    reply.header('vary', 'Accept, Authorization').header('cache-control', request.method === 'GET' ? 'private, no-cache' : 'no-store')
-    if (media) return answerQuery(request, reply.type(`${media}; charset=utf-8`), { media, documents })
-    return sendProblem(request, reply, 'notAcceptable', [{ code: 'notAcceptable', pointer: '', detail: `This answers ${mediaTypes.join(' or ')}.` }])
-  }
-  answerConditionally(app)
-  app.get('/graphql', { schema: { hide: true } }, handle)
-  app.post('/graphql', { schema: { hide: true } }, handle)
+export type AnswerQuery = (request: FastifyRequest, reply: FastifyReply, media: MediaType) => Promise<FastifyReply>
+
+/** What answers one query after the other, or says why it does not. */
+export async function queryAnswerer(documents: Documents): Promise<AnswerQuery> {
+  const engine = await graphqlEngine()
+  return (request, reply, media) => answerQuery(engine, request, reply, { media, documents })
 }
 
 interface Exchange {
@@ -29,7 +24,7 @@ interface Exchange {
   readonly documents: Documents
 }
 
-async function answerQuery(request: FastifyRequest, reply: FastifyReply, { media, documents }: Exchange): Promise<FastifyReply> {
+async function answerQuery(engine: Engine, request: FastifyRequest, reply: FastifyReply, { media, documents }: Exchange): Promise<FastifyReply> {
   const read = readParameters(request)
   if (!read.ok) return refuse(reply, 400, read.messages.map((message) => new GraphQLError(message)))
   const malformed = malformedPlaces(read.parameters)
@@ -39,7 +34,7 @@ async function answerQuery(request: FastifyRequest, reply: FastifyReply, { media
   const operationName = read.parameters.operationName ?? undefined
   const context: Context = { deps: depsOf(request), operationName }
   try {
-    return await reply.send(jsonBytes(await reply.graphql(chosen.source, { ...context }, read.parameters.variables ?? {}, operationName)))
+    return await reply.send(jsonBytes(await engine(chosen.source, { ...context, reply }, read.parameters.variables ?? {}, operationName)))
   } catch (error) {
     const { status, ofDocument, errors } = requestErrors(error, request)
     if (status === 405) reply.header('allow', 'POST')
