@@ -64,18 +64,19 @@ async function ended(child: ChildProcess): Promise<void> {
 const agent = new Agent({ keepAlive: true })
 
 /** How many posts a second are answered, of these bodies in turn, while so many are under way at once. An answer that is not good voids the measurement. */
-export async function rate(url: string, bodies: readonly string[], milliseconds: number, atOnce = 4): Promise<number> {
+export async function rate(url: string, bodies: readonly string[], milliseconds: number, { atOnce = 4, token }: { readonly atOnce?: number; readonly token?: string } = {}): Promise<number> {
   const end = performance.now() + milliseconds
   let [sent, answered] = [0, 0]
-  const one = async () => { while (performance.now() < end) { await post(url, bodies[sent++ % bodies.length] ?? ''); answered += 1 } }
+  const one = async () => { while (performance.now() < end) { await post(url, bodies[sent++ % bodies.length] ?? '', token); answered += 1 } }
   const start = performance.now()
   await Promise.all(Array.from({ length: atOnce }, one))
   return (answered * 1000) / (performance.now() - start)
 }
 
-export function post(url: string, body: string): Promise<Buffer> {
+export function post(url: string, body: string, token?: string): Promise<Buffer> {
+  const authorization = token === undefined ? {} : { authorization: `Bearer ${token}` }
   return new Promise((resolve, reject) => {
-    const sent = request(url, { method: 'POST', agent, headers: { 'content-type': 'application/json', accept: 'application/json', 'content-length': Buffer.byteLength(body) } }, (response) => {
+    const sent = request(url, { method: 'POST', agent, headers: { 'content-type': 'application/json', accept: 'application/json', 'content-length': Buffer.byteLength(body), ...authorization } }, (response) => {
       const parts: Buffer[] = []
       response.on('data', (part: Buffer) => parts.push(part)).on('error', reject).on('end', () => {
         const answer = Buffer.concat(parts)

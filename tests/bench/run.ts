@@ -12,6 +12,7 @@ import type { Described } from '../corpus.ts'
 import { contest, described, disagreements, findingsOf, fullEvaluation, ground, stranger, subjectOf, unlikeWindows } from './cases.ts'
 import { measureGrowth } from './growth.ts'
 import { plotOf } from './plot.ts'
+import { measureReplicas } from './replicas.ts'
 import { medianOf, row, table } from './report.ts'
 import { measureService } from './service.ts'
 
@@ -72,9 +73,11 @@ const core = reportOf({ alike: all.slice(0, alike.length), unlike: all.slice(ali
 process.stdout.write(core)
 const service = await measureService(on, { milliseconds: Number(milliseconds), lines: Number(lines) })
 process.stdout.write(service)
+const replicas = await measureReplicas(on, Number(milliseconds))
+process.stdout.write(replicas)
 const growth = await measureGrowth(on, Number(kept))
 process.stdout.write(growth.report)
-const report = `${core}${service}\n${growth.report}\n![What each thing costs as there is more of something](growth.svg)\n`
+const report = `${core}${service}\n${replicas}\n${growth.report}\n![What each thing costs as there is more of something](growth.svg)\n`
 await writeFile(join(import.meta.dirname, 'growth.svg'), plotOf(growth.curves))
 await writeFile(join(import.meta.dirname, 'RESULTS.md'), report)
 
