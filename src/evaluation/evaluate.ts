@@ -5,6 +5,7 @@ import type { RepealedRule, RuleSet } from '../catalog/rule-set.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
 import { onceFor } from '../opening/once-for.ts'
 import type { Opening } from '../opening/opening.ts'
+import { recent, type Recall } from '../opening/recent.ts'
 import { computeQuantities, computeSome } from '../quantities/compute.ts'
 import type { QuantityDefinition } from '../quantities/define.ts'
 import { everydayQuantities, quantities } from '../quantities/index.ts'
@@ -68,19 +69,12 @@ export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Cata
 function entriesOf(definitions: readonly QuantityDefinition[], computed: ReadonlyMap<string, QuantityResult>, system: UnitSystem): ComputedQuantity[] {
   return definitions.flatMap((definition) => {
     const result = computed.get(definition.id)
-    return result && isShown(result, definition) ? [entryOf[system](definition)(result)] : []
+    return result && isShown(result, definition) ? [recallEntry(definition)([result, system], () => quantityEntry(result, definition, system))] : []
   })
 }
 
 /** A result that was recalled is in the words in which it was put before, whose text is worth keeping the second time. */
-const entryOf = {
-  inchPound: onceFor((definition: QuantityDefinition) => entries(definition, 'inchPound')),
-  si: onceFor((definition: QuantityDefinition) => entries(definition, 'si')),
-}
-
-function entries(definition: QuantityDefinition, system: UnitSystem): (result: QuantityResult) => ComputedQuantity {
-  return onceFor((result: QuantityResult) => quantityEntry(result, definition, system), lastingPart)
-}
+const recallEntry = onceFor<QuantityDefinition, Recall<ComputedQuantity>>(() => recent({ again: lastingPart }))
 
 /** Each is computed once, by what is computed already. */
 function onRequestFrom(everyday: ReadonlyMap<string, QuantityResult>, inputs: Parameters<typeof computeSome>[2]): FullEvaluation['onRequest'] {

@@ -1,6 +1,5 @@
 import type { Comparator } from '../catalog/limit.ts'
 import type { Outcome, Reason } from '../catalog/rule.ts'
-import { onceFor } from '../opening/once-for.ts'
 import type { Reading } from '../opening/opening.ts'
 import type { Quantity } from '../units/quantity.ts'
 import { quantityText } from '../units/quantity-text.ts'
@@ -60,12 +59,11 @@ export function undecided(reason: Reason | null, measured: Finding['measured']):
   return { outcome: 'notDetermined', reason, measured, margin: null, spare: null, withinResolution: false, differsByUnit: false }
 }
 
-/** The same reading is told in the same words, whatever it is compared with. */
-const measuredOf = onceFor(({ value, text }: Reading): Finding['measured'] => {
+function measuredOf({ value, text }: Reading): Finding['measured'] {
   if (typeof value === 'boolean') return { text: value ? 'yes' : 'no', inchPound: null, si: null, nanometres: null }
   if (typeof value !== 'object') return { text, inchPound: null, si: null, nanometres: null }
   return { text, ...bothTexts(value), nanometres: value.dimension === 'length' ? value.amount : null }
-})
+}
 
 function bothTexts(quantity: Quantity) {
   return { inchPound: quantityText(quantity, 'inchPound'), si: quantityText(quantity, 'si') }

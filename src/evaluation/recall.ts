@@ -36,10 +36,11 @@ function recalling(judge: Judge | undefined, resolved: ResolvedRule, catalog: Ca
   const facts = factsOf(resolved, catalog)
   const quantity = 'quantity' in check ? check.quantity : undefined
   const recall = recent<Finding>({ again: lastingPart })
-  return [(subject) => recall(
-    [subject.holdPoint, subject.adopted, quantity === undefined ? undefined : subject.quantities.get(quantity), ...facts.map((path) => subject.opening.facts.get(path))],
-    () => judge(subject),
-  )]
+  return [(subject) => {
+    const parts: unknown[] = [subject.holdPoint, subject.adopted, quantity === undefined ? undefined : subject.quantities.get(quantity)]
+    for (const path of facts) parts.push(subject.opening.facts.get(path))
+    return recall(parts, () => judge(subject))
+  }]
 }
 
 /** All facts that a finding may go by. */

@@ -142,18 +142,37 @@ export function named<T extends object>(names: readonly string[], values: readon
 
 /** What was found for several needs as one list; unknown while one of them is. */
 export function together<T>(found: readonly Found<T>[]): Found<readonly T[]> {
-  const value: T[] = []
-  const used: Omit<UsedInput, 'name'>[] = []
-  const sources: Source[] = []
-  const assumptions: string[] = []
-  for (const one of found) {
-    if (!one.known) return unknownOfSeveral(found.flatMap((other) => (other.known ? [] : [other])))
-    value.push(one.value)
-    for (const input of one.used) used.push(input)
-    for (const source of one.sources) sources.push(source)
-    for (const assumption of one.assumptions) if (!assumptions.includes(assumption)) assumptions.push(assumption)
+  const known = allKnown(found)
+  if (!known) return unknownOfSeveral(found.flatMap((one) => (one.known ? [] : [one])))
+  const assumptions = joined(known.map((one) => one.assumptions))
+  return {
+    known: true,
+    value: known.map(({ value }) => value),
+    used: joined(known.map(({ used }) => used)),
+    sources: joined(known.map(({ sources }) => sources)),
+    assumptions: assumptions.length > 1 ? [...new Set(assumptions)] : assumptions,
   }
-  return { known: true, value, used, sources, assumptions }
+}
+
+function allKnown<T>(found: readonly Found<T>[]): readonly Extract<Found<T>, { known: true }>[] | undefined {
+  for (const one of found) if (!one.known) return undefined
+  return found as readonly Extract<Found<T>, { known: true }>[]
+}
+
+/** Several lists as one; the list itself where no other has anything in it. */
+function joined<T>(lists: readonly (readonly T[])[]): readonly T[] {
+  let whole: readonly T[] = none
+  let own: T[] | undefined
+  for (const list of lists) {
+    if (list.length === 0) continue
+    if (whole.length === 0) whole = list
+    else {
+      own ??= [...whole]
+      for (const one of list) own.push(one)
+      whole = own
+    }
+  }
+  return whole
 }
 
 /** What several needs may ask for, each once. */

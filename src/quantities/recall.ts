@@ -12,7 +12,10 @@ export function recallQuantities(): RecallQuantity {
   const recallFor = onceFor((definition: QuantityDefinition) => ({ ...openTo(definition), recall: recent<QuantityResult>() }))
   return (definition, inputs, compute) => {
     const { facts, quantities, recall } = recallFor(definition)
-    return recall([...facts.map((path) => inputs.fact(path)), ...quantities.map((id) => inputs.quantity(id))], compute)
+    const parts: unknown[] = []
+    for (const path of facts) parts.push(inputs.fact(path))
+    for (const id of quantities) parts.push(inputs.quantity(id))
+    return recall(parts, compute)
   }
 }
 

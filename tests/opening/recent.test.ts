@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest'
 import { describeOpening } from '../../src/opening/describe.ts'
-import { onceFor } from '../../src/opening/once-for.ts'
 import { recent } from '../../src/opening/recent.ts'
 import { documentOf, windowWith, withFact } from './openings.ts'
 
@@ -36,17 +35,19 @@ describe('what is recent', () => {
     expect(told).toEqual([1, 2])
   })
 
+  test('is less and less where nothing comes again, and all of it once something does', () => {
+    const recall = recent<number>()
+    for (let part = 0; part < 1_000; part += 1) recall([part], () => part)
+    expect(recall([959], () => -1)).toBe(959)
+    expect(recall([998], () => -1)).toBe(-1)
+    for (const part of [2_001, 2_002]) recall([part], () => part)
+    expect([2_001, 2_002].map((part) => recall([part], () => -1))).toEqual([2_001, 2_002])
+  })
+
   test('is not what failed', () => {
     const recall = recent<number>()
     expect(() => recall([1], () => { throw new Error('a fault') })).toThrow('a fault')
     expect(recall([1], () => 7)).toBe(7)
-  })
-
-  test('is told of when it is wanted again of an object, once', () => {
-    const told: string[] = []
-    const name = onceFor<object, string>(() => 'name', (value) => told.push(value))
-    for (let times = 0; times < 3; times += 1) name(one)
-    expect(told).toEqual(['name'])
   })
 })
 
