@@ -14,6 +14,7 @@ import { keepQuota, type Quota } from './api/quota.ts'
 import { watchMethods } from './api/rest/allowed-methods.ts'
 import { health } from './api/rest/health.ts'
 import { rest } from './api/rest/index.ts'
+import type { LineThreads } from './api/rest/line-threads.ts'
 import { documentOptions } from './api/rest/openapi.ts'
 import { namedSchemas } from './api/rest/schemas.ts'
 import { logTrace } from './api/trace.ts'
@@ -42,6 +43,8 @@ export interface AppOptions {
   readonly quota?: Quota | undefined
   /** The proxies whose word is taken for the address of a caller. */
   readonly trustedProxies?: readonly string[]
+  /** Beside the thread that serves, for long batches; they end with the application. */
+  readonly lineThreads?: LineThreads | undefined
   readonly logger?: FastifyServerOptions['logger']
   readonly watchers?: readonly Watcher[]
   /** How many milliseconds requests are still taken after readiness has ended, so that whoever sends them can look elsewhere. */
@@ -58,7 +61,7 @@ const longestParameter = 500
 const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
 /** Builds the service. Never listens and never reads the environment. */
-export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], logger = false, watchers = [], drain = 0 }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], lineThreads, logger = false, watchers = [], drain = 0 }: AppOptions): Promise<FastifyInstance> {
   const endBroken = handleBrokenRequest(publicUrl, deps.newId)
   const app = Fastify({
     logger,
@@ -74,7 +77,8 @@ export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'ev
     frameworkErrors: (error, request, reply) => void handleError(error, request, reply),
   })
   app.removeContentTypeParser('text/plain')
-  app.decorate('deps', deps).decorate('publicUrl', publicUrl).decorate('quotaKeeper', quota ? keepQuota(quota) : null)
+  app.decorate('deps', deps).decorate('publicUrl', publicUrl).decorate('quotaKeeper', quota ? keepQuota(quota) : null).decorate('lineThreads', lineThreads ?? null)
+  app.addHook('onClose', async () => { await lineThreads?.close() })
   app.setErrorHandler(handleError)
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
   for (const watch of watchers) watch(app)

@@ -1,0 +1,125 @@
+import { fileURLToPath } from 'node:url'
+import type { Piscina } from 'piscina'
+import type { Catalog } from '../../catalog/catalog.ts'
+import { onceFor } from '../../opening/once-for.ts'
+import type { Batch } from '../../operations/evaluate-batch.ts'
+import type { LineWork, LineWorkDone } from './line-worker.ts'
+import type { Line } from './lines.ts'
+
+/** Threads beside the one that serves, which answer lines of batches. There are none until they are wanted, and none some time after. */
+export interface LineThreads {
+  readonly count: number
+  /** Whether they can be given work; wakes them where they cannot. */
+  readonly areReady: () => boolean
+  /** Answers lines of a batch. Rejects when the thread that was to do it broke down. */
+  readonly answer: (batch: Pick<Batch, 'catalog' | 'settings'>, lines: readonly Line[], counted: boolean) => Promise<LineWorkDone>
+  readonly close: () => Promise<void>
+}
+
+export interface ThreadOptions {
+  readonly count: number
+  readonly log: { readonly error: (detail: object, message: string) => void }
+  /** The program of a thread; the one beside this file when left out. */
+  readonly program?: string
+  readonly idleMilliseconds?: number
+}
+
+const beside = fileURLToPath(new URL('./line-worker.js', import.meta.url))
+
+/** In MB. What is new there dies young, so that little room for it does, and a thread stays small. */
+const resourceLimits = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 512 }
+
+export function lineThreads({ count, log, program = beside, idleMilliseconds = 10_000 }: ThreadOptions): LineThreads {
+  let pool: Pool | undefined
+  let opening: Promise<void> | undefined
+  const numberOf = numbering()
+  const inTurn = turns(count)
+  const tell = (error: unknown) => { log.error({ err: error }, 'a thread for batches broke down') }
+  const breakDown = (error: unknown) => {
+    pool = undefined
+    tell(error)
+  }
+  const wake = async () => {
+    try {
+      pool ??= await openPool({ count, program, idleMilliseconds }, breakDown)
+      await pool.wake()
+    } catch (error) {
+      breakDown(error)
+    } finally {
+      opening = undefined
+    }
+  }
+  return {
+    count,
+    areReady: () => {
+      if (pool?.isAwake() === true) return true
+      opening ??= wake()
+      return false
+    },
+    answer: ({ catalog, settings }, lines, counted) => inTurn(async () => {
+      const work = { number: numberOf(catalog), catalog: null, settings, lines, counted }
+      const used = pool
+      try {
+        const done = (await used?.run(work)) ?? (await used?.run({ ...work, catalog }))
+        if (!done) throw new Error('there are no threads for batches')
+        return done
+      } catch (error) {
+        tell(error)
+        throw error
+      }
+    }),
+    close: async () => {
+      await opening
+      await pool?.destroy()
+    },
+  }
+}
+
+interface Pool {
+  readonly isAwake: () => boolean
+  readonly wake: () => Promise<unknown>
+  readonly run: (work: LineWork) => Promise<LineWorkDone | null>
+  readonly destroy: () => Promise<void>
+}
+
+/** What is given to a pool that breaks down is refused with what broke it, since nobody might take it up again. */
+async function openPool({ count, program, idleMilliseconds }: Required<Omit<ThreadOptions, 'log'>>, onBroken: (error: unknown) => void): Promise<Pool> {
+  const { Piscina } = await import('piscina')
+  const pool: Piscina<LineWork, LineWorkDone | null> = new Piscina({ filename: program, minThreads: 0, maxThreads: count, idleTimeout: idleMilliseconds, resourceLimits, recordTiming: false })
+  const awake = new Set<unknown>()
+  pool.on('workerCreate', (thread) => awake.add(thread)).on('workerDestroy', (thread) => awake.delete(thread))
+  const broken = new Promise<never>((_, reject) => { pool.once('error', reject) })
+  broken.catch(onBroken)
+  const run = (work: LineWork) => Promise.race([pool.run(work), broken])
+  return {
+    isAwake: () => awake.size > 0,
+    wake: () => Promise.all(Array.from({ length: count }, () => run(nothing))),
+    run,
+    destroy: () => pool.destroy(),
+  }
+}
+
+const nothing: LineWork = { number: 0, catalog: null, settings: {}, lines: [], counted: false }
+
+/** By which a thread knows a catalog again; two that say the same are two. */
+function numbering(): (catalog: Catalog) => number {
+  let last = 0
+  return onceFor(() => (last += 1))
+}
+
+/** Lets so many work at once, since what waits in the queue of a pool is forgotten when the last of its threads breaks down. */
+function turns(count: number): <T>(work: () => Promise<T>) => Promise<T> {
+  let free = count
+  const waiting: (() => void)[] = []
+  return async (work) => {
+    if (free > 0) free -= 1
+    else await new Promise<void>((resolve) => { waiting.push(resolve) })
+    try {
+      return await work()
+    } finally {
+      const next = waiting.shift()
+      if (next) next()
+      else free += 1
+    }
+  }
+}
