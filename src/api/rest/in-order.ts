@@ -12,12 +12,12 @@ export async function* inOrder<T, R>(source: AsyncIterable<T>, work: (piece: T) 
   let coming: Promise<Arrival<T>> | undefined
   let end: { readonly error?: unknown } | undefined
   for (;;) {
-    if (!end && underWay.length < most()) coming ??= arrival(pieces)
+    if (!end && !coming && underWay.length < most()) coming = arrival(pieces)
     const [first] = underWay
     if (!first && !coming) break
     const arrived = await (coming ? Promise.race([...(first ? [first.then(() => undefined)] : []), coming]) : undefined)
     if (!arrived) {
-      underWay.shift()
+      void underWay.shift()
       if (first) yield await first
       continue
     }

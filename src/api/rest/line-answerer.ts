@@ -24,18 +24,23 @@ export interface GroupAnswers extends LineAnswers {
   readonly last: number
 }
 
-/** Answers the lines of a batch: a few in the thread that serves, and those of a long batch in threads beside it, with the same words. */
+type Answers = Omit<GroupAnswers, 'last'>
+
+/** Answers the lines of a batch: a few in the thread that serves, and those of a long batch in threads beside it, in the same words. */
 export function lineAnswerer(batch: Batch, { deps: { giveWay, tally }, lineThreads: threads }: FastifyInstance): { readonly answerGroup: (lines: readonly Line[]) => Promise<GroupAnswers>; readonly most: () => number } {
   let seen = 0
-  const isLong = () => seen > mostWithoutThreads
-  const elsewhere = async (beside: LineThreads, lines: readonly Line[]): Promise<Omit<GroupAnswers, 'last'>> => {
+  let brokeDown = false
+  const wantsThreads = () => threads !== null && seen > mostWithoutThreads && !brokeDown
+  const beside = async (by: LineThreads, lines: readonly Line[]): Promise<Answers> => {
     try {
-      return await beside.answer(batch, lines, tally !== undefined)
+      return await by.answer(batch, lines, tally !== undefined)
     } catch (error) {
-      return lines.length === 1 ? { ...unanswered(lines, error), tallied: [] } : oneByOne(lines, (line) => elsewhere(beside, [line]))
+      brokeDown = true
+      const [only, ...others] = lines
+      return only && others.length === 0 ? { ...unanswered(only, error), tallied: [] } : oneByOne(lines, (line) => beside(by, [line]))
     }
   }
-  const here = async (lines: readonly Line[]) => {
+  const here = async (lines: readonly Line[]): Promise<Answers> => {
     const gathered = gatherAnswers(batch.answer)
     for (const line of lines) {
       gathered.add(line)
@@ -45,15 +50,15 @@ export function lineAnswerer(batch: Batch, { deps: { giveWay, tally }, lineThrea
   }
   const answerGroup = async (lines: readonly Line[]) => {
     seen += lines.length
-    const answers = await (threads && isLong() && lines.length >= fewestForThread && threads.areReady() ? elsewhere(threads, lines) : here(lines))
+    const answers = await (threads && wantsThreads() && lines.length >= fewestForThread && threads.areReady() ? beside(threads, lines) : here(lines))
     return { ...answers, last: lines.at(-1)?.line ?? 0 }
   }
-  return { answerGroup, most: () => (threads && isLong() ? threads.count + 1 : 1) }
+  return { answerGroup, most: () => (threads && wantsThreads() ? threads.count + 1 : 1) }
 }
 
-/** Again, after a thread broke down over one of several lines, so that the others are answered. */
-async function oneByOne(lines: readonly Line[], answer: (line: Line) => Promise<Omit<GroupAnswers, 'last'>>): Promise<Omit<GroupAnswers, 'last'>> {
-  const all: Omit<GroupAnswers, 'last'>[] = []
+/** Again, after a thread broke down over one of several lines, so that the others are answered and that one is told. */
+async function oneByOne(lines: readonly Line[], answer: (line: Line) => Promise<Answers>): Promise<Answers> {
+  const all: Answers[] = []
   for (const line of lines) all.push(await answer(line))
   return { bytes: Buffer.concat(all.map(({ bytes }) => bytes)), faults: all.flatMap(({ faults }) => faults), tallied: all.flatMap(({ tallied }) => tallied) }
 }

@@ -9,7 +9,6 @@ export interface LineAnswers {
   readonly faults: readonly LineFault[]
 }
 
-/** That a line, or the first of several, could not be answered as it should. */
 export interface LineFault {
   readonly line: number
   readonly error: unknown
@@ -27,9 +26,9 @@ export function gatherAnswers(answer: EvaluateItem): { readonly add: (line: Line
   return { add, all: () => ({ bytes: Buffer.concat(parts), faults }) }
 }
 
-/** Lines of which nothing can be said, since what should have answered them broke down. */
-export function unanswered(lines: readonly Line[], error: unknown): LineAnswers {
-  return { bytes: Buffer.concat(lines.map(({ line }) => answerBytes(internal(line)))), faults: lines.slice(0, 1).map(({ line }) => ({ line, error })) }
+/** A line of which nothing can be said, since what should have answered it broke down. */
+export function unanswered({ line }: Line, error: unknown): LineAnswers {
+  return { bytes: answerBytes(internal(line)), faults: [{ line, error }] }
 }
 
 export function answerBytes(answer: BatchAnswer): Buffer {

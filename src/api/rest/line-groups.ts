@@ -3,7 +3,7 @@ import { takeUnits, waitForUnits } from '../quota.ts'
 import type { Line } from './lines.ts'
 
 /** Few enough to be answered while the caller waits for the first of them. */
-export const mostInGroup = 32
+const mostInGroup = 32
 
 /**
  * The lines that came together, in groups, each line charged to the quota of its caller but the first, which the request was charged
@@ -14,16 +14,14 @@ export async function* groupsOf(parts: AsyncIterable<readonly Line[]>, request: 
   for await (const part of parts) {
     let group: Line[] = []
     for (const line of part) {
-      if (!isPaid && !(await takeUnits(request, units))) {
-        if (group.length > 0) yield group
+      const isCharged = isPaid || (await takeUnits(request, units))
+      if (group.length > 0 && (!isCharged || group.length === mostInGroup)) {
+        yield group
         group = []
-        await waitForUnits(request, units)
       }
+      if (!isCharged) await waitForUnits(request, units)
       isPaid = false
       group.push(line)
-      if (group.length < mostInGroup) continue
-      yield group
-      group = []
     }
     if (group.length > 0) yield group
   }

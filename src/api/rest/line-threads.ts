@@ -26,9 +26,10 @@ export interface ThreadOptions {
 
 const beside = fileURLToPath(new URL('./line-worker.js', import.meta.url))
 
-/** In MB. What is new there dies young, so that little room for it does, and a thread stays small. */
-const resourceLimits = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 512 }
+/** In MB. What a line needs dies young, so that little room is enough for it; there is some for a catalog many times as large as ours. */
+const resourceLimits = { maxYoungGenerationSizeMb: 6, maxOldGenerationSizeMb: 256 }
 
+/** Makes nothing before it is wanted, so that a service without long batches starts and rests as if there were no threads. */
 export function lineThreads({ count, log, program = beside, idleMilliseconds = 10_000 }: ThreadOptions): LineThreads {
   let pool: Pool | undefined
   let opening: Promise<void> | undefined
