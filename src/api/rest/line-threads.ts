@@ -53,7 +53,7 @@ export function lineThreads({ count, log, program = beside, idleMilliseconds = 1
   return {
     count,
     areReady: () => {
-      if (pool?.isAwake() === true) return true
+      if (!opening && pool?.hasThreads() === true) return true
       opening ??= wake()
       return false
     },
@@ -77,7 +77,7 @@ export function lineThreads({ count, log, program = beside, idleMilliseconds = 1
 }
 
 interface Pool {
-  readonly isAwake: () => boolean
+  readonly hasThreads: () => boolean
   readonly wake: () => Promise<unknown>
   readonly run: (work: LineWork) => Promise<LineWorkDone | null>
   readonly destroy: () => Promise<void>
@@ -87,13 +87,11 @@ interface Pool {
 async function openPool({ count, program, idleMilliseconds }: Required<Omit<ThreadOptions, 'log'>>, onBroken: (error: unknown) => void): Promise<Pool> {
   const { Piscina } = await import('piscina')
   const pool: Piscina<LineWork, LineWorkDone | null> = new Piscina({ filename: program, minThreads: 0, maxThreads: count, idleTimeout: idleMilliseconds, resourceLimits, recordTiming: false })
-  const awake = new Set<unknown>()
-  pool.on('workerCreate', (thread) => awake.add(thread)).on('workerDestroy', (thread) => awake.delete(thread))
-  const broken = new Promise<never>((_, reject) => { pool.once('error', reject) })
+  const broken = new Promise<never>((_, reject) => { pool.on('error', reject) })
   broken.catch(onBroken)
   const run = (work: LineWork) => Promise.race([pool.run(work), broken])
   return {
-    isAwake: () => awake.size > 0,
+    hasThreads: () => pool.threads.length > 0,
     wake: () => Promise.all(Array.from({ length: count }, () => run(nothing))),
     run,
     destroy: () => pool.destroy(),
