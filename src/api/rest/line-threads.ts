@@ -87,15 +87,33 @@ interface Pool {
 async function openPool({ count, program, idleMilliseconds }: Required<Omit<ThreadOptions, 'log'>>, onBroken: (error: unknown) => void): Promise<Pool> {
   const { Piscina } = await import('piscina')
   const pool: Piscina<LineWork, LineWorkDone | null> = new Piscina({ filename: program, minThreads: 0, maxThreads: count, idleTimeout: idleMilliseconds, resourceLimits, recordTiming: false })
-  const broken = new Promise<never>((_, reject) => { pool.on('error', reject) })
-  broken.catch(onBroken)
-  const run = (work: LineWork) => Promise.race([pool.run(work), broken])
+  const underWay = new Set<(error: unknown) => void>()
+  pool.on('error', (error) => {
+    onBroken(error)
+    for (const refuse of underWay) refuse(error)
+  })
+  const run = async (work: LineWork): Promise<LineWorkDone | null> => {
+    const { promise, refuse } = refusable()
+    underWay.add(refuse)
+    try {
+      return await Promise.race([pool.run(work), promise])
+    } finally {
+      underWay.delete(refuse)
+    }
+  }
   return {
     hasThreads: () => pool.threads.length > 0,
     wake: () => Promise.all(Array.from({ length: count }, () => run(nothing))),
     run,
     destroy: () => pool.destroy(),
   }
+}
+
+/** One for each piece of work: to wait for one that is never refused would keep whatever was waited for beside it. */
+function refusable(): { readonly promise: Promise<never>; readonly refuse: (error: unknown) => void } {
+  let refuse: (error: unknown) => void = () => undefined
+  const promise = new Promise<never>((_, reject) => { refuse = reject })
+  return { promise, refuse }
 }
 
 const nothing: LineWork = { number: 0, catalog: null, settings: {}, lines: [], counted: false }
