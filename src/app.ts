@@ -12,6 +12,7 @@ import type { Quota } from './api/quota-keeper.ts'
 import { watchMethods } from './api/rest/allowed-methods.ts'
 import { health } from './api/rest/health.ts'
 import { rest } from './api/rest/index.ts'
+import type { LineThreads } from './api/rest/line-threads.ts'
 import { reference } from './api/rest/reference.ts'
 import { logTrace } from './api/trace.ts'
 
@@ -39,6 +40,8 @@ export interface AppOptions {
   readonly quota?: Quota | undefined
   /** The proxies whose word is taken for the address of a caller. */
   readonly trustedProxies?: readonly string[]
+  /** Beside the thread that serves, for long batches; they end with the application. */
+  readonly lineThreads?: LineThreads | undefined
   readonly logger?: FastifyServerOptions['logger']
   readonly watchers?: readonly Watcher[]
   /** How many milliseconds requests are still taken after readiness has ended, so that whoever sends them can look elsewhere. */
@@ -60,7 +63,7 @@ type Compilers = NonNullable<NonNullable<FastifyServerOptions['schemaController'
 const nothingCompiled = { buildValidator: () => () => () => true, buildSerializer: () => () => (data: unknown) => JSON.stringify(data) } as unknown as Compilers
 
 /** Builds the service. Never listens and never reads the environment. */
-export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], logger = false, watchers = [], drain = 0 }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], lineThreads, logger = false, watchers = [], drain = 0 }: AppOptions): Promise<FastifyInstance> {
   const endBroken = handleBrokenRequest(publicUrl, deps.newId)
   const app = Fastify({
     logger,
@@ -77,7 +80,8 @@ export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'ev
     frameworkErrors: (error, request, reply) => void handleError(error, request, reply),
   })
   app.removeContentTypeParser('text/plain')
-  app.decorate('deps', deps).decorate('publicUrl', publicUrl).decorate('quotaKeeper', quota ? (await import('./api/quota-keeper.ts')).keepQuota(quota) : null)
+  app.decorate('deps', deps).decorate('publicUrl', publicUrl).decorate('quotaKeeper', quota ? (await import('./api/quota-keeper.ts')).keepQuota(quota) : null).decorate('lineThreads', lineThreads ?? null)
+  app.addHook('onClose', async () => { await lineThreads?.close() })
   app.setErrorHandler(handleError)
   app.setNotFoundHandler(notFoundHandler(watchMethods(app)))
   for (const watch of watchers) watch(app)

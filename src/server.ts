@@ -1,13 +1,17 @@
+import { availableParallelism } from 'node:os'
 import { resolve } from 'node:path'
 import closeWithGrace from 'close-with-grace'
 import { pino } from 'pino'
 import type { Metrics } from './api/metrics.ts'
+import { lineThreads } from './api/rest/line-threads.ts'
 import type { Tracing } from './api/tracing.ts'
 import { buildApp } from './app.ts'
 import { readConfig, type Config } from './config.ts'
 import { firstKey, hasUsableToken } from './operations/first-key.ts'
 import { CatalogRefused, delivererOf, openService, type Service } from './service.ts'
 
+/** More would take more memory than they give time. */
+const mostThreads = 4
 /** What only some settings ask for is imported where they do, here and below, so that others start without it. */
 const config = configured()
 const logger = pino({ level: config.logLevel })
@@ -20,7 +24,8 @@ const metrics = config.metricsPort === undefined ? undefined : (await import('./
 const drain = config.drainSeconds * 1_000
 const tracing = config.tracing ? (await import('./api/tracing.ts')).startTracing(service.deps.active, logger) : undefined
 const deps = traced(counted(service, metrics), tracing)
-const app = await buildApp({ deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel }, watchers: [...(tracing ? [tracing.watch] : []), ...(metrics ? [metrics.time] : [])], drain })
+const cores = availableParallelism()
+const app = await buildApp({ deps, publicUrl: config.publicUrl, doorkeeping, quota: config.quota, lineThreads: cores > 1 ? lineThreads({ count: Math.min(cores, mostThreads), log: logger }) : undefined, trustedProxies: config.trustedProxies, explorerDir: resolve('dist/explorer'), documents, logger: { level: config.logLevel }, watchers: [...(tracing ? [tracing.watch] : []), ...(metrics ? [metrics.time] : [])], drain })
 const deliveries = delivererOf(deps, logger, tracing?.sending)
 const page = metrics && (await import('./api/metrics-page.ts')).metricsPage(metrics)
 closeWithGrace({ delay: drain + 10_000 }, async ({ err }) => {

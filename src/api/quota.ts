@@ -24,6 +24,12 @@ export async function charge(request: FastifyRequest, reply: FastifyReply, units
   return allowed
 }
 
+/** Takes the units when there are that many left; false when there are not. */
+export async function takeUnits(request: FastifyRequest, units: number): Promise<boolean> {
+  const { quotaKeeper } = request.server
+  return !quotaKeeper || (await quotaKeeper.take(callerOf(request), units)).allowed
+}
+
 /** Takes the units as soon as there are that many left, for an answer that is under way already. */
 export async function waitForUnits(request: FastifyRequest, units: number): Promise<void> {
   while (!request.raw.socket.destroyed) {

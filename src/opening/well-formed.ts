@@ -6,9 +6,11 @@ const mostNested = 64
 /** Half of a surrogate pair: with this flag whole pairs are one character, and only halves are left to match. */
 const halfPair = /\p{Surrogate}/u
 
+/** A part of a document, and the way to it, which is put into words only where there is something to tell. */
 interface Place {
   readonly value: object
-  readonly pointer: string
+  readonly key: string
+  readonly within: Place | undefined
   readonly depth: number
 }
 
@@ -16,20 +18,23 @@ interface Place {
 export function malformedPlaces(document: unknown): readonly Problem[] {
   const problems: Problem[] = []
   const left: Place[] = []
-  const look = (value: unknown, pointer: string, depth: number): void => {
-    if (typeof value === 'string' && halfPair.test(value)) problems.push(half(pointer))
-    if (typeof value === 'object' && value !== null) left.push({ value, pointer, depth })
+  const look = (value: unknown, key: string, within: Place | undefined): void => {
+    if (typeof value === 'string' && halfPair.test(value)) problems.push(half(pointerTo(key, within)))
+    if (typeof value === 'object' && value !== null) left.push({ value, key, within, depth: (within?.depth ?? 0) + 1 })
   }
-  look(document, '', 1)
+  look(document, '', undefined)
   for (let place = left.pop(); place; place = left.pop()) {
-    if (place.depth > mostNested) return [{ code: 'tooDeep', pointer: place.pointer, detail: `is nested more than ${mostNested} deep.` }]
+    if (place.depth > mostNested) return [{ code: 'tooDeep', pointer: pointerTo(place.key, place.within), detail: `is nested more than ${mostNested} deep.` }]
     for (const [key, member] of Object.entries(place.value)) {
-      const pointer = `${place.pointer}/${escaped(key)}`
-      if (halfPair.test(key)) problems.push(half(pointer))
-      look(member, pointer, place.depth + 1)
+      if (halfPair.test(key)) problems.push(half(pointerTo(key, place)))
+      look(member, key, place)
     }
   }
   return problems.toSorted((a, b) => (a.pointer < b.pointer ? -1 : 1))
+}
+
+function pointerTo(key: string, within: Place | undefined): string {
+  return within ? `${pointerTo(within.key, within.within)}/${escaped(key)}` : ''
 }
 
 function half(pointer: string): Problem {

@@ -11,7 +11,7 @@ import type { Problem } from '../opening/problem.ts'
 import { openingSchema } from '../opening/schema.ts'
 import { malformedPlaces } from '../opening/well-formed.ts'
 import { readWithOpening, stamped } from './evaluate-opening.ts'
-import { failure, parseInput, type Answer, type RecordDependencies, type RecordOperation } from './operation.ts'
+import { failure, parseInput, type Answer, type Dependencies, type RecordDependencies, type RecordOperation } from './operation.ts'
 import { place, resolvePlace } from './place.ts'
 import { catalogOfRelease } from './serve-evaluation.ts'
 
@@ -29,7 +29,7 @@ export const batchSettings = z.strictObject({
   holdPoint: holdPointId.nullish().meta({ description: 'Where the work stands, for openings that do not say it themselves.' }),
   detail: z.enum(['brief', 'full']).meta({ id: 'BatchDetail' }).nullish().meta({ description: 'brief: the verdict, what is not met, what is not determined and what to measure next. full: whole evaluations beside, with quantities and digest. Brief when left out.' }),
 })
-type BatchSettings = z.output<typeof batchSettings>
+export type BatchSettings = z.output<typeof batchSettings>
 
 export const batchAnswer = z
   .strictObject({
@@ -65,33 +65,46 @@ export const evaluateBatch: RecordOperation<typeof input, typeof output> = {
     if (!batch.ok) return batch
     const answers: BatchAnswer[] = []
     for (const [index, opening] of openings.entries()) {
-      answers.push(batch.value(opening, index + 1))
+      answers.push(batch.value.answer(opening, index + 1))
       await deps.giveWay()
     }
     return { ok: true, value: { answers } }
   },
 }
 
-/** Answers one opening of a batch. The catalog was pinned at its start, so that an adoption in the middle does not change what is being answered. */
+/** Answers one opening of a batch. */
 export type EvaluateItem = (raw: unknown, line: number) => BatchAnswer
 
-export async function openBatch(deps: RecordDependencies, raw: unknown): Promise<Answer<EvaluateItem>> {
+/** What a batch is answered by. The catalog was pinned at its start, and the day with it, so that neither an adoption nor midnight changes what is being answered. */
+export interface Batch {
+  readonly catalog: Catalog
+  readonly settings: BatchSettings
+  readonly answer: EvaluateItem
+}
+
+export async function openBatch(deps: RecordDependencies, raw: unknown): Promise<Answer<Batch>> {
   const settings = parseInput(batchSettings, raw)
   if (!settings.ok) return settings
   const catalog = await catalogOfRelease(deps, settings.value.release ?? null)
-  if (!catalog.ok) return catalog
-  const ruleSet = resolvePlace({ ...deps, catalog: catalog.value }, settings.value)
-  if (!ruleSet.ok) return ruleSet
-  return { ok: true, value: answerer(deps, { ruleSet: ruleSet.value, catalog: catalog.value, settings: settings.value }) }
+  return catalog.ok ? batchBy({ ...deps, catalog: catalog.value }, settings.value) : catalog
 }
+
+/** The same settings and the same catalog answer alike wherever they are. */
+export function batchBy(deps: BatchDependencies, settings: BatchSettings): Answer<Batch> {
+  const ruleSet = resolvePlace(deps, settings)
+  if (!ruleSet.ok) return ruleSet
+  const pinned = { ...settings, asOf: ruleSet.value.asOf }
+  return { ok: true, value: { catalog: deps.catalog, settings: pinned, answer: answerer(deps, { ruleSet: ruleSet.value, settings: pinned }) } }
+}
+
+type BatchDependencies = Dependencies & Pick<RecordDependencies, 'tally'>
 
 interface Ground {
   readonly ruleSet: RuleSet
-  readonly catalog: Catalog
   readonly settings: BatchSettings
 }
 
-function answerer(deps: RecordDependencies, ground: Ground): EvaluateItem {
+function answerer(deps: BatchDependencies, ground: Ground): EvaluateItem {
   return (raw, line) => {
     const malformed = malformedPlaces(raw)
     const read = malformed.length > 0 ? failure('invalidInput', malformed) : readWithOpening(unreadItem, raw)
@@ -103,9 +116,9 @@ function answerer(deps: RecordDependencies, ground: Ground): EvaluateItem {
   }
 }
 
-function evaluated(deps: RecordDependencies, { ruleSet, catalog, settings }: Ground, opening: Opening, point: HoldPoint | null): { readonly brief: Brief; readonly evaluation: Evaluation | null } {
-  if (settings.detail !== 'full') return { brief: evaluateBriefly(opening, ruleSet, catalog, point), evaluation: null }
-  const full = evaluateInFull(opening, ruleSet, catalog, point)
+function evaluated(deps: BatchDependencies, { ruleSet, settings }: Ground, opening: Opening, point: HoldPoint | null): { readonly brief: Brief; readonly evaluation: Evaluation | null } {
+  if (settings.detail !== 'full') return { brief: evaluateBriefly(opening, ruleSet, deps.catalog, point), evaluation: null }
+  const full = evaluateInFull(opening, ruleSet, deps.catalog, point)
   return { brief: briefOf(full.assessment), evaluation: stamped(deps, full) }
 }
 

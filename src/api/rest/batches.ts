@@ -1,16 +1,18 @@
 import { PassThrough, Readable } from 'node:stream'
 import type { FastifyPluginAsync, FastifyReply, FastifyRequest } from 'fastify'
 import { accessOf } from '../../operations/access.ts'
-import { batchAnswer, batchSettings, notEvaluated, openBatch, type BatchAnswer, type EvaluateItem } from '../../operations/evaluate-batch.ts'
+import { batchAnswer, batchSettings, notEvaluated, openBatch, type Batch } from '../../operations/evaluate-batch.ts'
 import { operations } from '../../operations/index.ts'
 import { unitsOf } from '../../operations/operation.ts'
 import { refuseUnlessAdmitted } from '../../operations/permission.ts'
 import { depsOf } from '../caller.ts'
-import { jsonBytes } from '../json.ts'
-import { problemTypes } from '../problems.ts'
-import { charge, refuseOverQuota, waitForUnits } from '../quota.ts'
+import { charge, refuseOverQuota } from '../quota.ts'
 import { answer, sendFailure } from './answer.ts'
-import { linesOf, longestLine, type Line } from './lines.ts'
+import { inOrder } from './in-order.ts'
+import { answerBytes } from './line-answers.ts'
+import { groupsOf } from './line-groups.ts'
+import { lineAnswerer } from './line-answerer.ts'
+import { linesOf } from './lines.ts'
 import { objectOf, referenceTo, routeSchema } from './schemas.ts'
 
 const { evaluateBatch } = operations
@@ -55,57 +57,30 @@ async function answerLines(body: Readable, request: FastifyRequest, reply: Fasti
   return reply.header('cache-control', 'no-store').type('application/x-ndjson; charset=utf-8').send(answers)
 }
 
+/** So many bytes may wait to be answered, beside those that are being answered. */
+const mostWaiting = 65_536
+
 /** The body, in a stream that can be ended without the line to the caller, who is still to be told of it. */
 function endable(body: Readable): Readable {
-  const lines = body.pipe(new PassThrough())
+  const lines = body.pipe(new PassThrough({ highWaterMark: mostWaiting }))
   body.once('close', () => { if (!body.readableEnded) lines.destroy() })
   return lines
 }
 
-/** Each line is answered before the next is asked for, so that a slow reader slows the sender and nothing is heaped up. */
-async function* answersTo(lines: Readable, evaluateItem: EvaluateItem, request: FastifyRequest): AsyncGenerator<Buffer> {
-  const units = unitsOf(evaluateBatch, undefined)
+/** No more lines are taken in than are being answered, so that a slow reader slows the sender and nothing is heaped up. */
+async function* answersTo(lines: Readable, batch: Batch, request: FastifyRequest): AsyncGenerator<Uint8Array> {
   let next = 1
+  const { answerGroup, most } = lineAnswerer(batch, request.server)
+  const groups = groupsOf(linesOf(lines), request, unitsOf(evaluateBatch, undefined))
   try {
-    for await (const line of linesOf(lines)) {
-      if (next > 1) await waitForUnits(request, units)
-      yield lineOf(answerTo(line, evaluateItem, request))
-      next = line.line + 1
-      await request.server.deps.giveWay()
+    for await (const { bytes, faults, tallied, last } of inOrder(groups, answerGroup, most)) {
+      for (const { line, error } of faults) request.log.error({ err: error, line }, 'an opening of a batch could not be evaluated')
+      for (const evaluation of tallied) request.server.deps.tally?.evaluated(evaluation)
+      yield bytes
+      next = last + 1
     }
   } catch (error) {
     if (!request.server.isClosing) throw error
-    yield lineOf(notEvaluated(next, [{ code: 'unavailable', pointer: '', detail: 'The service is stopping. Send this line and those after it again.' }], null, 'unavailable'))
+    yield answerBytes(notEvaluated(next, [{ code: 'unavailable', pointer: '', detail: 'The service is stopping. Send this line and those after it again.' }], null, 'unavailable'))
   }
-}
-
-function lineOf(answer: BatchAnswer): Buffer {
-  return Buffer.concat([jsonBytes(answer), lineFeed])
-}
-
-const lineFeed = Buffer.from('\n')
-
-/** A fault of ours is told on its line and logged; the others are answered all the same. */
-function answerTo(line: Line, evaluateItem: EvaluateItem, { log }: FastifyRequest): BatchAnswer {
-  if ('flaw' in line) return unreadable(line.line, line.flaw, line.flaw === 'tooLarge' ? `The line is longer than ${longestLine} bytes.` : 'The line is not UTF-8.')
-  const read = parsed(line.text)
-  if (!('value' in read)) return unreadable(line.line, 'malformed', read.why)
-  try {
-    return evaluateItem(read.value, line.line)
-  } catch (error) {
-    log.error({ err: error, line: line.line }, 'an opening of a batch could not be evaluated')
-    return unreadable(line.line, 'internal', `${problemTypes.internal.title}. ${problemTypes.internal.mend}`)
-  }
-}
-
-function parsed(text: string): { readonly value: unknown } | { readonly why: string } {
-  try {
-    return { value: JSON.parse(text) as unknown }
-  } catch (error) {
-    return { why: error instanceof Error ? error.message : 'The line is not JSON.' }
-  }
-}
-
-function unreadable(line: number, code: 'tooLarge' | 'malformed' | 'internal', detail: string): BatchAnswer {
-  return notEvaluated(line, [{ code, pointer: '', detail }], null, code)
 }
