@@ -5,41 +5,39 @@ export type Recall<T> = (parts: readonly unknown[], workOut: () => T) => T
 const usual = 16
 
 /**
- * Remembers the last few things that were worked out, and says which of them was wanted a second time. Where nothing was wanted
- * again for long, only few of them are still remembered: what comes once only is cheaper to forget.
+ * Remembers the last few things that were wanted a second time while they were still recent, and says so of each. What comes once
+ * only leaves nothing but its parts for a while: to remember it as well would cost more than it gives.
  */
 export function recent<T>({ most = usual, again }: { readonly most?: number; readonly again?: (value: T) => void } = {}): Recall<T> {
   const kept: Kept<T>[] = []
-  let [oldest, inVain] = [0, 0]
+  const once: Once[] = []
+  let [oldest, oldestOnce] = [0, 0]
   return (parts, workOut) => {
     const known = among(kept, parts)
-    if (known) {
-      inVain = 0
-      known.wanted += 1
-      if (known.wanted === 2) again?.(known.value)
-      return known.value
-    }
+    if (known) return known.value
     const value = workOut()
-    inVain += 1
-    if (inVain <= patience || inVain % patience === 0) {
-      kept[oldest] = { parts, value, wanted: 1 }
+    if (among(once, parts)) {
+      again?.(value)
+      kept[oldest] = { parts, value }
       oldest = (oldest + 1) % most
+    } else {
+      once[oldestOnce] = { parts }
+      oldestOnce = (oldestOnce + 1) % most
     }
     return value
   }
 }
 
-/** As often is something worked out anew before it is taken for one of those that come once only. */
-const patience = 48
-
-interface Kept<T> {
+interface Once {
   readonly parts: readonly unknown[]
-  readonly value: T
-  wanted: number
 }
 
-function among<T>(kept: readonly Kept<T>[], parts: readonly unknown[]): Kept<T> | undefined {
-  for (const one of kept) if (areSame(one.parts, parts)) return one
+interface Kept<T> extends Once {
+  readonly value: T
+}
+
+function among<O extends Once>(some: readonly O[], parts: readonly unknown[]): O | undefined {
+  for (const one of some) if (areSame(one.parts, parts)) return one
   return undefined
 }
 
