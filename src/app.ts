@@ -6,6 +6,7 @@ import { identifyCallers, type Doorkeeping, type ServiceDependencies } from './a
 import { handleBrokenRequest, handleError, notFoundHandler } from './api/faults.ts'
 import { noDocuments, type Documents } from './api/graphql/documents.ts'
 import { graphql } from './api/graphql/index.ts'
+import { nothingCompiled } from './api/nothing-compiled.ts'
 import { awaitRequests } from './api/patience.ts'
 import { pages } from './api/pages.ts'
 import type { Quota } from './api/quota-keeper.ts'
@@ -57,11 +58,6 @@ const longestParameter = 500
 /** Everything that a page shows comes from this service; the service itself may stand behind plain HTTP. */
 const policy = { 'style-src': ["'self'", "'unsafe-inline'"], 'font-src': ["'self'", 'data:'], 'upgrade-insecure-requests': null }
 
-type Compilers = NonNullable<NonNullable<FastifyServerOptions['schemaController']>['compilersFactory']>
-
-/** Schemas of routes only describe them: operations validate. Without these, compilers that are never asked would be loaded. */
-const nothingCompiled = { buildValidator: () => () => () => true, buildSerializer: () => () => (data: unknown) => JSON.stringify(data) } as unknown as Compilers
-
 /** Builds the service. Never listens and never reads the environment. */
 export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'evaluate' }, explorerDir, documents = noDocuments, mostLag = 1_000, quota, trustedProxies = [], lineThreads, logger = false, watchers = [], drain = 0 }: AppOptions): Promise<FastifyInstance> {
   const endBroken = handleBrokenRequest(publicUrl, deps.newId)
@@ -72,7 +68,7 @@ export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'ev
     trustProxy: [...trustedProxies],
     genReqId: () => deps.newId(),
     childLoggerFactory: logTrace,
-    schemaController: { compilersFactory: nothingCompiled },
+    schemaController: nothingCompiled,
     forceCloseConnections: 'idle',
     return503OnClosing: false, // what is under way is answered, and readiness tells that the end has begun
     routerOptions: { maxParamLength: longestParameter },

@@ -1,12 +1,13 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { late } from './late.ts'
 
 /** Of the connection within, not of the answer. */
 const notPassedOn: readonly string[] = ['connection', 'content-length', 'date', 'keep-alive', 'transfer-encoding']
 
 /** Answers GET at these addresses by another application, which is loaded and built with the first who asks: a start need not wait for it. What it has not is not found here. */
 export function answerLate(app: FastifyInstance, addresses: readonly string[], build: () => Promise<FastifyInstance>): void {
-  let built: Promise<FastifyInstance> | undefined
-  const handle = async (request: FastifyRequest, reply: FastifyReply) => passOn(await (built ??= build()), request, reply)
+  const built = late(build)
+  const handle = async (request: FastifyRequest, reply: FastifyReply) => passOn(await built(), request, reply)
   for (const address of addresses) app.get(address, { schema: { hide: true } }, handle)
 }
 

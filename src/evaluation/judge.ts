@@ -30,16 +30,15 @@ type Reference = Subject['catalog']
 
 /** Judges one rule. Unknown stays unknown: a rule never passes for want of a fact. */
 export function judge(resolved: ResolvedRule, subject: Subject): Finding {
-  return judgesIn(subject.catalog)(resolved)(subject)
+  return judgeOf(resolved, subject.catalog)(subject)
 }
 
-/** The rules of a set in their order, each made ready once for as long as the set is in use. */
-export function judgesOf(rules: readonly ResolvedRule[], catalog: Reference): readonly Judge[] {
-  return judgesOfSets(catalog)(rules)
+/** A rule made ready, once for as long as it is in use. */
+export function judgeOf(resolved: ResolvedRule, catalog: Reference): Judge {
+  return judgesIn(catalog)(resolved)
 }
 
 const judgesIn = onceFor((catalog: Reference) => onceFor((resolved: ResolvedRule) => compileRule(resolved, catalog)))
-const judgesOfSets = onceFor((catalog: Reference) => onceFor((rules: readonly ResolvedRule[]) => rules.map(judgesIn(catalog))))
 
 function compileRule(resolved: ResolvedRule, catalog: Reference): Judge {
   const { rule, limit, comparator } = resolved

@@ -6,7 +6,7 @@ import { recent } from '../opening/recent.ts'
 import { recallQuantities, type RecallQuantity } from '../quantities/recall.ts'
 import { factsIn } from './condition.ts'
 import type { Finding } from './document.ts'
-import { judgesOf, type Judge } from './judge.ts'
+import { judgeOf, type Judge } from './judge.ts'
 
 /**
  * What is remembered of the openings that were evaluated last under one rule set. The openings of a building have most of their
@@ -24,23 +24,20 @@ const mostRuleSets = 4
 const recollections = recent<Recollection>({ most: mostRuleSets })
 
 export function recollectionOf({ rules }: Pick<RuleSet, 'rules'>, catalog: Catalog): Recollection {
-  return recollections([rules, catalog], () => {
-    const judges = judgesOf(rules, catalog)
-    return { quantity: recallQuantities(), judges: rules.flatMap((resolved, index) => recalling(judges[index], resolved, catalog)) }
-  })
+  return recollections([rules, catalog], () => ({ quantity: recallQuantities(), judges: rules.map((resolved) => recalling(resolved, catalog)) }))
 }
 
-function recalling(judge: Judge | undefined, resolved: ResolvedRule, catalog: Catalog): Judge[] {
-  if (!judge) return []
+function recalling(resolved: ResolvedRule, catalog: Catalog): Judge {
   const { check } = resolved.rule
+  const judge = judgeOf(resolved, catalog)
   const facts = factsOf(resolved, catalog)
   const quantity = 'quantity' in check ? check.quantity : undefined
   const recall = recent<Finding>({ again: lastingPart })
-  return [(subject) => {
+  return (subject) => {
     const parts: unknown[] = [subject.holdPoint, subject.adopted, quantity === undefined ? undefined : subject.quantities.get(quantity)]
     for (const path of facts) parts.push(subject.opening.facts.get(path))
     return recall(parts, () => judge(subject))
-  }]
+  }
 }
 
 /** All facts that a finding may go by. */

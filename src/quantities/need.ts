@@ -142,21 +142,15 @@ export function named<T extends object>(names: readonly string[], values: readon
 
 /** What was found for several needs as one list; unknown while one of them is. */
 export function together<T>(found: readonly Found<T>[]): Found<readonly T[]> {
-  const known = allKnown(found)
-  if (!known) return unknownOfSeveral(found.flatMap((one) => (one.known ? [] : [one])))
-  const assumptions = joined(known.map((one) => one.assumptions))
+  if (!found.every((one) => one.known)) return unknownOfSeveral(found.flatMap((one) => (one.known ? [] : [one])))
+  const assumptions = joined(found.map((one) => one.assumptions))
   return {
     known: true,
-    value: known.map(({ value }) => value),
-    used: joined(known.map(({ used }) => used)),
-    sources: joined(known.map(({ sources }) => sources)),
+    value: found.map(({ value }) => value),
+    used: joined(found.map(({ used }) => used)),
+    sources: joined(found.map(({ sources }) => sources)),
     assumptions: assumptions.length > 1 ? [...new Set(assumptions)] : assumptions,
   }
-}
-
-function allKnown<T>(found: readonly Found<T>[]): readonly Extract<Found<T>, { known: true }>[] | undefined {
-  for (const one of found) if (!one.known) return undefined
-  return found as readonly Extract<Found<T>, { known: true }>[]
 }
 
 /** Several lists as one; the list itself where no other has anything in it. */

@@ -9,7 +9,7 @@ export type RecallQuantity = (definition: QuantityDefinition, inputs: Inputs, co
 
 /** For openings under the same limits and figures: what then differs are the facts that a quantity asks for, and the quantities it builds on. */
 export function recallQuantities(): RecallQuantity {
-  const recallFor = onceFor((definition: QuantityDefinition) => ({ ...openTo(definition), recall: recent<QuantityResult>() }))
+  const recallFor = onceFor((definition: QuantityDefinition) => ({ ...differing(definition), recall: recent<QuantityResult>() }))
   return (definition, inputs, compute) => {
     const { facts, quantities, recall } = recallFor(definition)
     const parts: unknown[] = []
@@ -22,7 +22,7 @@ export function recallQuantities(): RecallQuantity {
 const [ofQuantity, ofRuleSet] = ['quantity ', ['rule ', 'parameter ', 'table ']]
 
 /** What a definition asks for that may differ from one opening to the next. */
-function openTo({ asks }: QuantityDefinition): { readonly facts: readonly string[]; readonly quantities: readonly string[] } {
+function differing({ asks }: QuantityDefinition): { readonly facts: readonly string[]; readonly quantities: readonly string[] } {
   const quantities = asks.filter((from) => from.startsWith(ofQuantity)).map((from) => from.slice(ofQuantity.length))
   const facts = asks.filter((from) => ![ofQuantity, ...ofRuleSet].some((kind) => from.startsWith(kind)))
   return { facts, quantities }

@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net'
 import Fastify from 'fastify'
 import { afterAll, expect, test } from 'vitest'
 import { answerLate } from '../../src/api/answer-late.ts'
+import { late } from '../../src/api/late.ts'
 import { client } from './client.ts'
 
 const { app: service } = await client()
@@ -23,6 +24,17 @@ test('what answers is built once, with the first who asks', async () => {
   expect(built).toBe(0)
   const bodies = await Promise.all([1, 2, 3].map(async () => (await app.inject('/late/a')).body))
   expect([built, ...bodies]).toEqual([1, '/late/a', '/late/a', '/late/a'])
+})
+
+test('what could not be built is built for whoever asks next', async () => {
+  let tries = 0
+  const build = late(async () => {
+    tries += 1
+    if (tries === 1) throw new Error('not yet')
+    return tries
+  })
+  await expect(Promise.all([build(), build()])).rejects.toThrow('not yet')
+  expect(await Promise.all([build(), build(), build()])).toEqual([2, 2, 2])
 })
 
 test.each(['/reference/static/../../v1/rules', '/reference/static/%2e%2e/%2e%2e/v1/rules', '/reference/static/..%2f..%2fv1/rules', '/page/%2e%2e/server.js'])('%s does not lead out of the pages', async (path) => {

@@ -3,7 +3,7 @@ import type { Catalog } from '../../src/catalog/catalog.ts'
 import { resolveRules } from '../../src/catalog/resolve.ts'
 import type { RuleSet } from '../../src/catalog/rule-set.ts'
 import { evaluate } from '../../src/evaluation/evaluate.ts'
-import { judge, judgesOf, type Subject } from '../../src/evaluation/judge.ts'
+import { judge, judgeOf, type Subject } from '../../src/evaluation/judge.ts'
 import { quantityInputs } from '../../src/evaluation/quantity-inputs.ts'
 import { describeOpening } from '../../src/opening/describe.ts'
 import type { Opening } from '../../src/opening/opening.ts'
@@ -71,7 +71,7 @@ export function subjectOf({ catalog, ruleSet }: Ground, opening: Opening): Subje
 }
 
 export function findingsOf({ catalog, ruleSet }: Pick<Ground, 'catalog' | 'ruleSet'>, subject: Subject) {
-  return judgesOf(ruleSet.rules, catalog).map((judgeRule) => judgeRule(subject))
+  return ruleSet.rules.map((rule) => judgeOf(rule, catalog)(subject))
 }
 
 /** One question to all engines: the rules that each can express and that every one of the windows decides, over the same facts. */

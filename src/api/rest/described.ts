@@ -1,6 +1,7 @@
 import swagger from '@fastify/swagger'
 import swaggerUi from '@fastify/swagger-ui'
 import Fastify, { type FastifyInstance } from 'fastify'
+import { nothingCompiled } from '../nothing-compiled.ts'
 import { health } from './health.ts'
 import { rest } from './index.ts'
 import { documentOptions } from './openapi.ts'
@@ -8,7 +9,7 @@ import { namedSchemas } from './schemas.ts'
 
 /** The REST door once more, with its OpenAPI document and the reference to read it by. It describes its routes and is never asked for them. */
 export async function describedApi(publicUrl: string): Promise<FastifyInstance> {
-  const app = Fastify()
+  const app = Fastify({ schemaController: nothingCompiled })
   for (const schema of namedSchemas()) app.addSchema(schema)
   await app.register(swagger, documentOptions(publicUrl))
   await app.register(swaggerUi, {

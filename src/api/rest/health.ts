@@ -31,7 +31,6 @@ export const health: FastifyPluginAsync<{ readonly drain: number }> = async (app
     await drained(app.server, drain)
   })
   app.addHook('onRequest', async (_, reply) => { reply.header('cache-control', 'no-store') })
-  app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   app.get('/livez', { schema: live, config: { pressureHandler: () => undefined } }, () => ({ status: 'live' }))
   app.get('/readyz', { schema: ready }, async (_, reply) =>
     stopping ? reply.code(503).send({ status: 'stopping' }) : readiness(),

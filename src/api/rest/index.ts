@@ -20,8 +20,6 @@ import { webhooks } from './webhooks.ts'
 
 /** The REST door: one file for each resource. Operations validate, so that REST and GraphQL refuse the same things in the same words. */
 export const rest: FastifyPluginAsync = async (app) => {
-  app.setValidatorCompiler(() => () => true)
-  app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   answerConditionally(app)
   keepAnswers(app)
   for (const resource of [evaluations, batches, drawings, rules, jurisdictions, amendments, publications, releases, facts, forms, quantities, projects, exports, reports, tokens, webhooks]) await app.register(resource)
