@@ -4,7 +4,7 @@ import { derive } from './derive.ts'
 import { facts } from './facts.ts'
 import type { Opening, Readings } from './opening.ts'
 import { pointerOf, type Checked, type Problem } from './problem.ts'
-import { factReader } from './read-fact.ts'
+import { readFact } from './read-fact.ts'
 import { openingSchema, partialOpeningSchema, type OpeningInput } from './schema.ts'
 import type { Defaults, SettleCode } from './settle.ts'
 import { shapeProblems, type ShapeCode } from './shape-problems.ts'
@@ -33,14 +33,13 @@ function settle(document: unknown, shape: readonly Problem[]): { opening: Openin
   const known = isRecord(document) ? (document as Partial<OpeningInput>) : {}
   const problems: Problem<DescriptionCode>[] = []
   const defaults = defaultsOf(known, problems)
-  const read = factReader(defaults)
   const misshapen = new Set(shape.flatMap(({ pointer }) => partsOf(pointer)))
   const unitMisread = misshapen.has('/lengthUnit')
   const settled = new Map<string, Readings>()
   for (const { path, keys, definition } of places) {
     const wire = at(document, keys)
     if (wire === null || wire === undefined || (misshapen.size > 0 && misshapen.has(pointerOf(keys)))) continue
-    const { readings, wrong } = read(definition, wire, keys)
+    const { readings, wrong } = readFact(definition, wire, keys, defaults)
     problems.push(...wrong.filter(({ code }) => !(unitMisread && definition.dimension === 'length' && code === 'unitMissing')))
     if (readings.some((reading) => reading !== undefined)) settled.set(path, readings)
   }

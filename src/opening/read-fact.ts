@@ -1,6 +1,8 @@
 import type { FactDefinition } from './fact.ts'
+import { onceFor } from './once-for.ts'
 import type { Reading, Readings } from './opening.ts'
 import type { Checked, Problem } from './problem.ts'
+import { recent, type Recall } from './recent.ts'
 import { settleValue, type Defaults, type SettleCode } from './settle.ts'
 
 export interface ReadFact {
@@ -8,48 +10,19 @@ export interface ReadFact {
   readonly wrong: readonly Problem<SettleCode>[]
 }
 
-type ByFact = Map<FactDefinition, Map<unknown, ReadFact>>
+const recallFor = onceFor<FactDefinition, Recall<ReadFact>>(() => recent())
 
-/** What was read before, by fact and by what was written; lists and objects by their JSON, apart from texts that look the same. */
-interface WrittenBefore {
-  readonly plain: ByFact
-  readonly compound: ByFact
+/** Reads a fact of a document. What is written in the same words is the same object, by which those who compute from it know it again. */
+export function readFact(definition: FactDefinition, wire: unknown, path: readonly string[], defaults: Defaults): ReadFact {
+  const isCompound = typeof wire === 'object'
+  const words = isCompound ? JSON.stringify(wire) : wire
+  return recallFor(definition)([words, isCompound, defaults.lengthUnit, defaults.resolution, path], () => readAnew(definition, wire, path, defaults))
 }
 
-/** Of documents with the same unit and tape. The bounds keep callers from filling the memory. */
-const written = new Map<string, WrittenBefore>()
-const [mostDefaults, mostWords, longestWord] = [8, 64, 200]
-
-/** Reads facts of one document. What is written in the same words is read once and is the same object, by which those who compute from it know it again. */
-export function factReader(defaults: Defaults): (definition: FactDefinition, wire: unknown, path: readonly string[]) => ReadFact {
-  const { plain, compound } = writtenWith(defaults)
-  return (definition, wire, path) => {
-    const isCompound = typeof wire === 'object'
-    const word = isCompound ? JSON.stringify(wire) : wire
-    const before = isCompound ? compound : plain
-    const known = before.get(definition) ?? new Map<unknown, ReadFact>()
-    const ready = known.get(word)
-    if (ready) return ready
-    const read = readFact(definition, wire, path, defaults)
-    if (read.wrong.length > 0 || (typeof word === 'string' && word.length > longestWord)) return read
-    if (known.size >= mostWords) known.clear()
-    before.set(definition, known.set(word, read))
-    return read
-  }
-}
-
-function writtenWith({ lengthUnit = '', resolution = '' }: { readonly lengthUnit?: string; readonly resolution?: number | string }): WrittenBefore {
-  const words = `${lengthUnit} ${resolution}`
-  const before: WrittenBefore = written.get(words) ?? { plain: new Map(), compound: new Map() }
-  if (!written.has(words) && written.size >= mostDefaults) written.clear()
-  written.set(words, before)
-  return before
-}
-
-function readFact(definition: FactDefinition, wire: unknown, path: readonly string[], defaults: Defaults): ReadFact {
-  const settled = settleFact(definition, wire, path, defaults)
-  const wrong = [...new Set(settled)].flatMap((reading) => (reading?.ok === false ? reading.problems : []))
-  return { readings: settled.map((reading) => (reading?.ok ? reading.value : undefined)), wrong }
+function readAnew(definition: FactDefinition, wire: unknown, path: readonly string[], defaults: Defaults): ReadFact {
+  const ends = settleFact(definition, wire, path, defaults)
+  const wrong = [...new Set(ends)].flatMap((reading) => (reading?.ok === false ? reading.problems : []))
+  return { readings: ends.map((reading) => (reading?.ok ? reading.value : undefined)), wrong }
 }
 
 /** One fact as one reading, or as [left, right]; a single value of a fact with ends means both. */
