@@ -39,6 +39,12 @@ describe('a start loads nothing that it does not need', () => {
   })
 })
 
+test('and finds what it needs in the files of the build, but for the database, which is no script', () => {
+  const bundle = readTexts('dist/bundle', '.js')
+  const packages = ['server.js', 'line-worker.js', 'open-sqlite.js'].flatMap((file) => [...loadedAtOnce(bundle, file)]).filter((name) => !name.startsWith('node:'))
+  expect(packages).toEqual(['libsql'])
+})
+
 test('the build leaves the catalog as it is delivered, proved', async () => {
   const script = `
     const { filesIn } = await import(${JSON.stringify(compiled('store/catalog-files.js'))})

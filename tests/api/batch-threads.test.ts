@@ -15,7 +15,7 @@ import { serviceOf } from './service.ts'
 
 const place = { jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01' } as const
 const media = 'application/x-ndjson'
-const program = join(root, 'dist/api/rest/line-worker.js')
+const program = join(root, 'dist/bundle/line-worker.js')
 const plain = JSON.stringify({ opening: { opening: { kind: 'window', width: '48 in', height: '60 in' } } })
 const openings = corpus(await realCatalog()).filter((_, index) => index % 12 === 0)
 const severalStarts = 120_000

@@ -1,5 +1,5 @@
 // A thread that answers as the real one does, and ends in the middle of lines that ask for it.
-import answerLines from '../../dist/api/rest/line-worker.js'
+import answerLines from '../../dist/bundle/line-worker.js'
 
 export default function answer(work) {
   if (work.lines.some(({ text }) => text?.includes('"break down"'))) process.exit(3)

@@ -32,7 +32,7 @@ test('a service that is told to end under load first says so, answers whatever i
   await records.close()
   const made = await runCompiled('cli/wythe.js', ['create-token', 'load', '--record'], { DATA_DIR: dataDir })
   const [port, metricsPort] = [await freePort(), await freePort()]
-  const child = startCompiled('server.js', [], { PORT: String(port), METRICS_PORT: String(metricsPort), DRAIN_SECONDS: String(drainSeconds), DATA_DIR: dataDir, LOG_LEVEL: 'info' })
+  const child = startCompiled('bundle/server.js', [], { PORT: String(port), METRICS_PORT: String(metricsPort), DRAIN_SECONDS: String(drainSeconds), DATA_DIR: dataDir, LOG_LEVEL: 'info' })
   const end = ended(child)
   await expect.poll(() => readiness(port), { timeout: 20_000 }).toBe(200)
   const balancer = { ready: true }

@@ -11,7 +11,7 @@ export interface Served {
 /** The compiled service as a process of its own, ready to be asked. */
 export async function served(environment: Readonly<Record<string, string>>): Promise<Served> {
   const port = await freePort()
-  const child = startCompiled('server.js', [], { PORT: String(port), LOG_LEVEL: 'warn', ...environment })
+  const child = startCompiled('bundle/server.js', [], { PORT: String(port), LOG_LEVEL: 'warn', ...environment })
   const end = ended(child)
   const address = `http://127.0.0.1:${port}`
   for (;;) {

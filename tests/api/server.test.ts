@@ -15,7 +15,7 @@ interface Running {
 
 async function running(environment: Readonly<Record<string, string>> = {}): Promise<Running> {
   const port = await freePort()
-  const child = startCompiled('server.js', [], { PORT: String(port), ...environment })
+  const child = startCompiled('bundle/server.js', [], { PORT: String(port), ...environment })
   const end = ended(child)
   await Promise.race([printed(child.stdout, '"ready"'), end.then(({ stdout, stderr }) => { throw new Error(`ended: ${stdout}${stderr}`) })])
   return { port, stop: (signal) => { child.kill(signal); return end } }
@@ -44,7 +44,7 @@ describe('the service as a process', () => {
 
   test('keeps to the level of its log', async () => {
     const port = await freePort()
-    const child = startCompiled('server.js', [], { PORT: String(port), LOG_LEVEL: 'error' })
+    const child = startCompiled('bundle/server.js', [], { PORT: String(port), LOG_LEVEL: 'error' })
     const end = ended(child)
     await expect.poll(() => ask(port, '/readyz').then(({ status }) => status, () => 0), { timeout: 10_000 }).toBe(200)
     child.kill('SIGTERM')
@@ -83,13 +83,13 @@ describe('who is let in', () => {
 
 describe('the service does not start', () => {
   test.each(['0.0.0.0', '::'])('on %s, which others reach, while nobody could be told from anybody else', async (HOST) => {
-    const { code, stdout, stderr } = await runCompiled('server.js', [], { PORT: String(await freePort()), HOST, ANONYMOUS: 'evaluate' })
+    const { code, stdout, stderr } = await runCompiled('bundle/server.js', [], { PORT: String(await freePort()), HOST, ANONYMOUS: 'evaluate' })
     expect({ code, stdout }).toEqual({ code: 1, stdout: '' })
     expect(stderr).toMatch(/^The configuration cannot be used:\n {2}HOST: .+create-token.+\n.+OIDC_ISSUER/)
   })
 
   test('with settings that cannot be used: all are named', async () => {
-    const { code, stdout, stderr } = await runCompiled('server.js', [], { PORT: '80 80', LOG_LEVEL: 'loud', PUBLIC_URL: 'here' })
+    const { code, stdout, stderr } = await runCompiled('bundle/server.js', [], { PORT: '80 80', LOG_LEVEL: 'loud', PUBLIC_URL: 'here' })
     expect({ code, stdout }).toEqual({ code: 1, stdout: '' })
     expect(stderr).toMatch(/^The configuration cannot be used:\n {2}PORT: .+\n {2}LOG_LEVEL: .+\n {2}PUBLIC_URL: .+\n$/)
   })
@@ -98,7 +98,7 @@ describe('the service does not start', () => {
     const folder = mkdtempSync(join(tmpdir(), 'faulty-'))
     writeFileSync(join(folder, 'one.yaml'), 'one: [')
     writeFileSync(join(folder, 'two.yaml'), 'two: 2')
-    const { code, stdout } = await runCompiled('server.js', [], { PORT: String(await freePort()), CATALOG_DIR: folder })
+    const { code, stdout } = await runCompiled('bundle/server.js', [], { PORT: String(await freePort()), CATALOG_DIR: folder })
     rmSync(folder, { recursive: true })
     expect(code).toBe(1)
     expect(linesOf(stdout)).toMatchObject([
@@ -108,7 +108,7 @@ describe('the service does not start', () => {
   })
 
   test.each(['no-such-catalog', 'tests/fixtures/openings', 'openapi'])('with the catalog %s', async (folder) => {
-    const { code, stdout } = await runCompiled('server.js', [], { PORT: String(await freePort()), CATALOG_DIR: folder })
+    const { code, stdout } = await runCompiled('bundle/server.js', [], { PORT: String(await freePort()), CATALOG_DIR: folder })
     expect(code).toBe(1)
     expect(linesOf(stdout).map(({ msg }) => msg)).not.toContain('ready')
     expect(linesOf(stdout)).toContainEqual(expect.objectContaining({ msg: 'catalog refused' }))
@@ -116,7 +116,7 @@ describe('the service does not start', () => {
 
   test('where another already listens', async () => {
     const { port, stop } = await running()
-    const { code, stdout } = await runCompiled('server.js', [], { PORT: String(port) })
+    const { code, stdout } = await runCompiled('bundle/server.js', [], { PORT: String(port) })
     await stop('SIGTERM')
     expect(code).toBe(1)
     expect(stdout).toContain('EADDRINUSE')

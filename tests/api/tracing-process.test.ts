@@ -15,7 +15,7 @@ describe('the service as a process', () => {
     ['with one does', { OTEL_EXPORTER_OTLP_ENDPOINT: 'http://127.0.0.1:9' }, true],
   ])('%s', async (_, environment, asks) => {
     const port = await freePort()
-    const child = startCompiled('server.js', [], { PORT: String(port), LOG_LEVEL: 'error', NODE_OPTIONS: `--import=${telling}`, ...environment })
+    const child = startCompiled('bundle/server.js', [], { PORT: String(port), LOG_LEVEL: 'error', NODE_OPTIONS: `--import=${telling}`, ...environment })
     const end = ended(child)
     await expect.poll(() => fetch(`http://127.0.0.1:${port}/readyz`).then(({ ok }) => ok, () => false), { timeout: 60_000 }).toBe(true)
     child.kill('SIGTERM')
@@ -51,6 +51,6 @@ describe('the service as a process', () => {
   }, 120_000)
 
   test('does not start with a collector whose address is none', async () => {
-    expect(await ended(startCompiled('server.js', [], { OTEL_EXPORTER_OTLP_ENDPOINT: 'collector' }))).toMatchObject({ code: 1, stderr: expect.stringContaining('OTEL_EXPORTER_OTLP_ENDPOINT') as string })
+    expect(await ended(startCompiled('bundle/server.js', [], { OTEL_EXPORTER_OTLP_ENDPOINT: 'collector' }))).toMatchObject({ code: 1, stderr: expect.stringContaining('OTEL_EXPORTER_OTLP_ENDPOINT') as string })
   })
 })

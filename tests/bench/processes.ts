@@ -21,7 +21,7 @@ export interface Process {
 /** Starts the service as built, with a store of its own unless the settings name another. */
 export async function startService(settings: Readonly<Record<string, string>> = {}): Promise<Process> {
   const dataDir = mkdtempSync(join(tmpdir(), 'wythe-bench-'))
-  const service = await start([join(root, 'dist/server.js')], '/readyz', { DATA_DIR: dataDir, LOG_LEVEL: 'error', ...settings })
+  const service = await start([join(root, 'dist/bundle/server.js')], '/readyz', { DATA_DIR: dataDir, LOG_LEVEL: 'error', ...settings })
   return { ...service, end: async () => { await service.end(); rmSync(dataDir, { recursive: true }) } }
 }
 

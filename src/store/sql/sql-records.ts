@@ -7,7 +7,7 @@ import type { Db, Flavor } from './flavor.ts'
 import { appendEntries, listOpenings, readEntries } from './journal.ts'
 import { sqlOutbox } from './outbox.ts'
 import { claimRequest, keepAnswer, releaseRequest } from './kept-answers.ts'
-import { sql } from './kysely.ts'
+import { sql } from 'kysely'
 import { changeProject, createProject, listProjects, readProject } from './projects.ts'
 import { createToken, findToken, listTokens, revokeToken } from './tokens.ts'
 

@@ -1,7 +1,7 @@
 import { setTimeout as later } from 'node:timers/promises'
 import type Database from 'libsql'
 import type { CompiledQuery, DatabaseConnection, Dialect, QueryResult, SqliteDatabase, SqliteStatement } from 'kysely'
-import { SelectQueryNode, SqliteAdapter, SqliteDriver, SqliteIntrospector, SqliteQueryCompiler } from './kysely.ts'
+import { SelectQueryNode, SqliteAdapter, SqliteDriver, SqliteIntrospector, SqliteQueryCompiler } from 'kysely'
 
 /** How long a read may hold the thread while another process recovers or tidies the file. */
 export const readPatience = 5_000
