@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os'
 import { resolve } from 'node:path'
 import closeWithGrace from 'close-with-grace'
-import { pino } from 'pino'
+import { destination, pino } from 'pino'
 import type { Metrics } from './api/metrics.ts'
 import { lineThreads } from './api/rest/line-threads.ts'
 import type { Tracing } from './api/tracing.ts'
@@ -14,7 +14,8 @@ import { CatalogRefused, delivererOf, openService, type Service } from './servic
 const mostThreads = 4
 /** What only some settings ask for is imported where they do, here and below, so that others start without it. */
 const config = configured()
-const logger = pino({ level: config.logLevel })
+/** Waits for each line to be written, so that what is said before an end is said, and in its order. Requests have a logger of their own. */
+const logger = pino({ level: config.logLevel }, destination({ sync: true }))
 const documents = await orEnd(async () => ({ byId: await namedDocuments(), only: config.graphqlDocumentsOnly }))
 const service = await orEnd(() => openService(config, logger))
 if (!config.loopback) await refuseToServeStrangers()
