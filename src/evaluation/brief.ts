@@ -37,8 +37,14 @@ export function evaluateBriefly(opening: Opening, ruleSet: RuleSet, catalog: Cat
   const quantities = computeSome(everydayQuantities, judgedQuantities(ruleSet.rules), quantityInputs(opening, ruleSet, catalog), { recall })
   const subject = { opening, quantities, catalog, adopted: ruleSet.adopted, holdPoint }
   const { asOf, jurisdiction, inPart } = ruleSet
-  const findings = judges.map((judge) => judge(subject))
-  return briefOf({ asOf, jurisdiction, catalog: { release: catalog.release, digest: catalog.digest }, summary: summarise(findings, inPart), findings, nextToMeasure: nextToMeasure(findings, holdPoint), notice })
+  const rulings = judges.map((judge) => judge(subject))
+  const findings = rulings.filter(isOpen).map(({ finding }) => finding)
+  return briefOf({ asOf, jurisdiction, catalog: { release: catalog.release, digest: catalog.digest }, summary: summarise(rulings, inPart), findings, nextToMeasure: nextToMeasure(findings, holdPoint), notice })
+}
+
+/** Only what stands in the way is put into words. */
+function isOpen({ outcome }: Pick<Finding, 'outcome'>): boolean {
+  return outcome === 'fail' || outcome === 'notDetermined'
 }
 
 /** What stands in the way in an evaluation. */

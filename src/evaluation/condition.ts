@@ -71,12 +71,13 @@ type FactCondition = Extract<Condition, { fact: string }>
 function factTruth(condition: FactCondition): Asked {
   const { fact } = condition
   const satisfies = comparison(condition)
+  const isMetBy = (reading: Reading | undefined) => reading !== undefined && !reading.conflictsWith && satisfies(reading.value)
   const missing: Truth = { is: undefined, missing: [fact], conflicting: [] }
   const conflicting: Truth = { is: undefined, missing: [], conflicting: [fact] }
   const refuted: Truth = { is: false, decidedBy: [fact] }
   return (facts) => {
     const readings = facts.get(fact)
-    if (readings?.some((reading) => reading && !reading.conflictsWith && satisfies(reading.value))) return holding
+    if (readings?.some(isMetBy)) return holding
     if (!readings || readings.length === 0 || readings.includes(undefined)) return missing
     return readings.some((reading) => reading?.conflictsWith) ? conflicting : refuted
   }

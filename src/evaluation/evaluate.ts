@@ -44,7 +44,7 @@ export function evaluateInFull(opening: Opening, ruleSet: RuleSet, catalog: Cata
   const recollection = recollectionOf(ruleSet, catalog)
   const computed = computeQuantities(everydayQuantities, inputs, recollection.quantity)
   const subject = { opening, quantities: computed, catalog, adopted: ruleSet.adopted, holdPoint }
-  const findings = recollection.judges.map((judge) => judge(subject))
+  const findings = recollection.judges.map((judge) => judge(subject).finding)
   const assessment: Assessment = {
     method,
     catalog: { release: catalog.release, digest: catalog.digest },

@@ -4,6 +4,9 @@ import type { Reason } from '../catalog/rule.ts'
 import type { ResolvedRule } from '../catalog/rule-set.ts'
 import { factTitle } from '../opening/facts.ts'
 import { onceFor } from '../opening/once-for.ts'
+import type { Reading } from '../opening/opening.ts'
+import type { Quantity } from '../units/quantity.ts'
+import { quantityText } from '../units/quantity-text.ts'
 import type { Finding } from './document.ts'
 import type { EndResult, MemberResult } from './member.ts'
 
@@ -85,9 +88,9 @@ export function findingWriter({ rule, limit, comparator, chain }: ResolvedRule, 
   return (shown, decision) => (decision.outcome === 'notApplicable' ? ruledOut(shown)(decision.decidedBy) : write(shown, decision.outcome, decidedOf(decision)))
 }
 
-function decidedOf({ reason, member = null, measured, margin, members = [], withinResolution, differsByUnit, missing, conflicting = none, derivedFrom = none }: Determined): Decided {
+function decidedOf({ reason, member = null, reading, spare, members = [], withinResolution, differsByUnit, missing, conflicting = none, derivedFrom = none }: Determined): Decided {
   return {
-    reason, nextStep: reason && nextStep(reason, missing, conflicting), member, measured, margin, members: membersOf(members), withinResolution, differsByUnit,
+    reason, nextStep: reason && nextStep(reason, missing, conflicting), member, measured: measuredOf(reading), margin: marginText(reading, spare), members: membersOf(members), withinResolution, differsByUnit,
     missing: listed(missing), decidedBy: none, derivedFrom: listed(derivedFrom),
   }
 }
@@ -98,7 +101,23 @@ function listed(paths: readonly string[]): string[] {
 
 function membersOf(results: readonly EndResult[]): Finding['members'] {
   if (results.length < 2) return noMembers
-  return results.map(({ outcome, measured, margin }, index) => ({ member: index === 0 ? 'left' : 'right', outcome, measured, margin }))
+  return results.map(({ outcome, reading, spare }, index) => ({ member: index === 0 ? 'left' : 'right', outcome, measured: measuredOf(reading), margin: marginText(reading, spare) }))
+}
+
+function measuredOf(reading: Reading | null): Finding['measured'] {
+  if (!reading) return null
+  const { value, text } = reading
+  if (typeof value === 'boolean') return { text: value ? 'yes' : 'no', inchPound: null, si: null, nanometres: null }
+  if (typeof value !== 'object') return { text, inchPound: null, si: null, nanometres: null }
+  return { text, ...bothTexts(value), nanometres: value.dimension === 'length' ? value.amount : null }
+}
+
+function marginText(reading: Reading | null, spare: number | null): Finding['margin'] {
+  return spare === null || typeof reading?.value !== 'object' ? null : bothTexts({ dimension: reading.value.dimension, amount: spare })
+}
+
+function bothTexts(quantity: Quantity) {
+  return { inchPound: quantityText(quantity, 'inchPound'), si: quantityText(quantity, 'si') }
 }
 
 /** Each reason for not deciding has its own next step. */

@@ -11,6 +11,7 @@ import type { Finding } from './document.ts'
 import { findingWriter, type Decision } from './finding.ts'
 import { judgeReading, undecided, type MemberResult } from './member.ts'
 import { compileRequirement, type Requirement } from './requirement.ts'
+import { Ruling } from './ruling.ts'
 
 /** What a rule is judged against. */
 export interface Subject {
@@ -24,13 +25,13 @@ export interface Subject {
 }
 
 /** A rule of one catalog, made ready to judge any opening. */
-export type Judge = (subject: Subject) => Finding
+export type Judge = (subject: Subject) => Ruling
 
 type Reference = Subject['catalog']
 
 /** Judges one rule. Unknown stays unknown: a rule never passes for want of a fact. */
 export function judge(resolved: ResolvedRule, subject: Subject): Finding {
-  return judgeOf(resolved, subject.catalog)(subject)
+  return judgeOf(resolved, subject.catalog)(subject).finding
 }
 
 /** A rule made ready, once for as long as it is in use. */
@@ -53,7 +54,8 @@ function compileRule(resolved: ResolvedRule, catalog: Reference): Judge {
   }
   return (subject) => {
     const requirement = requirementFor(subject.opening)
-    return write(requirement.shown, decide(requirement, subject))
+    const decision = decide(requirement, subject)
+    return new Ruling(resolved, decision.outcome, () => write(requirement.shown, decision))
   }
 }
 
@@ -70,9 +72,9 @@ function compileDecision({ appliesWhen, check }: ResolvedRule['rule'], comparato
     const readings = readingsIn(known, subject.quantities)
     if ('decision' in readings) return readings.decision
     if (requirement.kind === 'unknown') return notDetermined(requirement.missing.length > 0 ? reasonFor(requirement.missing, subject) : requirement.reason, requirement.missing)
-    const results = readings.map((reading) => judgeReading(reading, requirement, comparator))
-    const missing = results.some(({ reason }) => reason === 'missing') ? checked : none
-    return worstOf(results.map((result) => withReason(result, missing, subject)), readings, missing)
+    const missing = readings.includes(undefined) ? checked : none
+    const results = readings.map((reading) => (reading ? judgeReading(reading, requirement, comparator) : undecided(reasonFor(missing, subject), null)))
+    return worstOf(results, readings, missing)
   }
 }
 
@@ -127,17 +129,13 @@ function quantityReadings(id: string): ReadingsIn {
   }
 }
 
-function withReason(result: MemberResult, missing: readonly string[], subject: Subject): MemberResult {
-  return result.reason === 'missing' ? undecided(reasonFor(missing, subject), null) : result
-}
-
 /** Any failing end fails; else any undecided end leaves it undecided; else it passes. The worst end speaks for the rule. */
 function worstOf(results: readonly MemberResult[], readings: Readings, missing: readonly string[]): Decision {
   const index = indexOfWorst(results)
-  const { outcome, reason, measured, margin, spare, withinResolution, differsByUnit } = results[index] ?? undecided('missing', null)
+  const { outcome, reason, reading, spare, withinResolution, differsByUnit } = results[index] ?? undecided('missing', null)
   const member = results.length === 2 ? (members[index] ?? null) : null
   return {
-    outcome, reason, measured, margin, spare, withinResolution, differsByUnit, member,
+    outcome, reason, reading, spare, withinResolution, differsByUnit, member,
     members: results, missing: outcome === 'notDetermined' ? missing : none, derivedFrom: readings[index]?.derivedFrom ?? none,
   }
 }

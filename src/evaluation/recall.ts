@@ -5,8 +5,8 @@ import type { ResolvedRule, RuleSet } from '../catalog/rule-set.ts'
 import { recent } from '../opening/recent.ts'
 import { recallQuantities, type RecallQuantity } from '../quantities/recall.ts'
 import { factsIn } from './condition.ts'
-import type { Finding } from './document.ts'
 import { judgeOf, type Judge } from './judge.ts'
+import type { Ruling } from './ruling.ts'
 
 /**
  * What is remembered of the openings that were evaluated last under one rule set. The openings of a building have most of their
@@ -32,7 +32,7 @@ function recalling(resolved: ResolvedRule, catalog: Catalog): Judge {
   const judge = judgeOf(resolved, catalog)
   const facts = factsOf(resolved, catalog)
   const quantity = 'quantity' in check ? check.quantity : undefined
-  const recall = recent<Finding>({ again: lastingPart })
+  const recall = recent<Ruling>({ again: ({ finding }) => lastingPart(finding) })
   return (subject) => {
     const parts: unknown[] = [subject.holdPoint, subject.adopted, quantity === undefined ? undefined : subject.quantities.get(quantity)]
     for (const path of facts) parts.push(subject.opening.facts.get(path))

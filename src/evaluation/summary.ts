@@ -4,7 +4,7 @@ import type { Finding, Summary } from './document.ts'
  * Counts, and the verdict: only a mandatory failure fails; with mandatory rules open, or a code of which the catalog holds only
  * a part, it is incomplete; a recommendation missed asks for attention.
  */
-export function summarise(findings: readonly Finding[], inPart: boolean): Summary {
+export function summarise(findings: readonly Pick<Finding, 'force' | 'outcome' | 'evidence'>[], inPart: boolean): Summary {
   const counts = { pass: 0, fail: 0, notDetermined: 0, notApplicable: 0 }
   let [mandatoryFailures, mandatoryNotDetermined, recommendedFailures, fromMemory] = [0, 0, 0, 0]
   for (const { force, outcome, evidence } of findings) {

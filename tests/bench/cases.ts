@@ -2,6 +2,7 @@ import { loadCatalog } from '../../src/store/load-catalog.ts'
 import type { Catalog } from '../../src/catalog/catalog.ts'
 import { resolveRules } from '../../src/catalog/resolve.ts'
 import type { RuleSet } from '../../src/catalog/rule-set.ts'
+import type { Finding } from '../../src/evaluation/document.ts'
 import { evaluate } from '../../src/evaluation/evaluate.ts'
 import { judge, judgeOf, type Subject } from '../../src/evaluation/judge.ts'
 import { quantityInputs } from '../../src/evaluation/quantity-inputs.ts'
@@ -70,8 +71,16 @@ export function subjectOf({ catalog, ruleSet }: Ground, opening: Opening): Subje
   return { opening, quantities: computeQuantities(everydayQuantities, quantityInputs(opening, ruleSet, catalog)), catalog, adopted: ruleSet.adopted, holdPoint: null }
 }
 
-export function findingsOf({ catalog, ruleSet }: Pick<Ground, 'catalog' | 'ruleSet'>, subject: Subject) {
-  return ruleSet.rules.map((rule) => judgeOf(rule, catalog)(subject))
+type Judging = Pick<Ground, 'catalog' | 'ruleSet'>
+
+export function findingsOf({ catalog, ruleSet }: Judging, subject: Subject) {
+  return ruleSet.rules.map((rule) => judgeOf(rule, catalog)(subject).finding)
+}
+
+/** Decided, and not put into words: what a general engine answers. */
+export function outcomesBy({ catalog, ruleSet }: Judging): (subject: Subject) => Outcomes {
+  const judges = ruleSet.rules.map((resolved) => ({ id: resolved.rule.rule, judge: judgeOf(resolved, catalog) }))
+  return (subject) => new Map(judges.map(({ id, judge }) => [id, judge(subject).outcome]))
 }
 
 /** One question to all engines: the rules that each can express and that every one of the windows decides, over the same facts. */
@@ -80,6 +89,7 @@ export interface Contest {
   readonly subjects: readonly Subject[]
   readonly facts: readonly PlainFacts[]
   readonly ours: (subject: Subject) => Outcomes
+  readonly findings: (subject: Subject) => readonly Finding[]
   readonly interpreted: (facts: PlainFacts) => Promise<Outcomes>
   readonly compiled: (facts: PlainFacts) => Outcomes
 }
@@ -89,11 +99,13 @@ export function contest(on: Ground): Contest {
   const isDecided = (rule: RuleSet['rules'][number]) => subjects.every((subject) => judge(rule, subject).outcome !== 'notDetermined')
   const rules = on.ruleSet.rules.filter((rule) => plainRule(rule) && isDecided(rule))
   const plain = rules.flatMap((rule) => plainRule(rule) ?? [])
+  const judging: Judging = { catalog: on.catalog, ruleSet: { ...on.ruleSet, rules } }
   return {
     rules,
     subjects,
     facts: subjects.map(({ opening, quantities }) => plainFacts(opening, quantities)),
-    ours: (subject) => new Map(findingsOf({ catalog: on.catalog, ruleSet: { ...on.ruleSet, rules } }, subject).map(({ rule, outcome }) => [rule, outcome])),
+    ours: outcomesBy(judging),
+    findings: (subject) => findingsOf(judging, subject),
     interpreted: interpretedEngine(plain),
     compiled: compiledEngine(plain),
   }
@@ -106,7 +118,7 @@ export function disagreements(rules: RuleSet['rules'], ours: Outcomes, theirs: O
 
 /** Equal in everything, and the same in nothing, so that nothing is known of it. */
 export function stranger(opening: Opening): Opening {
-  return { ...opening, facts: structuredClone(opening.facts) }
+  return { ...opening, facts: new Map([...opening.facts].map(([path, readings]) => [path, structuredClone(readings)])) }
 }
 
 /** As a request would come: the opening settled, but nothing known of it yet. */

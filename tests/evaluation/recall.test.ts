@@ -99,7 +99,9 @@ describe('what is taken over goes by', () => {
       const computed = computeQuantities(everydayQuantities, quantityInputs(opening, rules, catalog))
       const subject = { opening, quantities: computed, catalog, adopted: true, holdPoint: null }
       for (const [index, resolvedRule] of rules.rules.entries()) {
-        expect(recollectionOf(rules, catalog).judges[index]?.(subject), `${resolvedRule.rule.rule} of ${name}`).toEqual(judge(resolvedRule, subject))
+        const [known, found] = [recollectionOf(rules, catalog).judges[index]?.(subject), judge(resolvedRule, subject)]
+        expect(known?.finding, `${resolvedRule.rule.rule} of ${name}`).toEqual(found)
+        expect(known).toMatchObject({ outcome: found.outcome, force: found.force, evidence: found.evidence })
       }
     }
   }, 60_000)
