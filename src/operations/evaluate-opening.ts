@@ -29,9 +29,10 @@ export const evaluateOpening: Operation<typeof input, typeof evaluation> = {
   },
 }
 
-/** The evaluation document: what was found, with an id, the moment and the digest. */
+/** The evaluation document: what was found, with an id, the moment and the digest, which is worked out when it is read: many ask GraphQL for less. */
 export function stamped({ newId, now }: Dependencies, { assessment }: FullEvaluation): Evaluation {
-  return { id: newId(), evaluatedAt: now().toISOString(), ...assessment, digest: digestOfAssessment(assessment) }
+  let digest: string | undefined
+  return { id: newId(), evaluatedAt: now().toISOString(), ...assessment, get digest() { return (digest ??= digestOfAssessment(assessment)) } }
 }
 
 type Around = Place & { readonly holdPoint?: z.output<typeof holdPointId> | null | undefined }

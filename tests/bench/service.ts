@@ -26,9 +26,11 @@ export async function measureService(on: Ground, { milliseconds, lines }: { read
 
 async function measureDoors(service: Process, on: Ground, milliseconds: number): Promise<string> {
   const bodiesOf = (windows: readonly Described[]) => windows.map(({ description }) => JSON.stringify({ ...place, opening: description }))
-  const [alike, unlike] = [bodiesOf(on.windows), bodiesOf(unlikeWindows(on, 400))]
+  const others = unlikeWindows(on, 400)
+  const [alike, unlike] = [bodiesOf(on.windows), bodiesOf(others)]
   const query = await evaluationQuery(service)
-  const asked = on.windows.map(({ description }) => JSON.stringify({ query, variables: { ...place, opening: description } }))
+  const asking = (text: string, windows: readonly Described[]) => windows.map(({ description }) => JSON.stringify({ query: text, variables: { ...place, opening: description } }))
+  const [asked, askedUnlike, askedLess] = [asking(query, on.windows), asking(query, others), asking(verdictQuery, on.windows)]
   const answer = await post(`${service.url}/v1/evaluations`, alike[0] ?? '')
   const folder = await mkdtemp(join(tmpdir(), 'wythe-bench-'))
   await writeFile(join(folder, 'answer.json'), answer)
@@ -39,6 +41,8 @@ async function measureDoors(service: Process, on: Ground, milliseconds: number):
     ['POST /v1/evaluations', () => rate(`${service.url}/v1/evaluations`, alike, milliseconds)],
     ['the same, of windows with no length in common', () => rate(`${service.url}/v1/evaluations`, unlike, milliseconds)],
     ['GraphQL, every field of the first', () => rate(`${service.url}/graphql`, asked, milliseconds)],
+    ['GraphQL, every field, of windows with no length in common', () => rate(`${service.url}/graphql`, askedUnlike, milliseconds)],
+    ['GraphQL, the verdict and the outcome of each rule, of the first', () => rate(`${service.url}/graphql`, askedLess, milliseconds)],
   ] as const
   for (const [, run] of contestants) await run() // until the code is compiled
   const rates: number[][] = contestants.map(() => [])
@@ -50,6 +54,10 @@ async function measureDoors(service: Process, on: Ground, milliseconds: number):
   const rows = contestants.map(([name], index) => row(name, (medians[index] ?? NaN).toFixed(0), ((medians[index] ?? NaN) / (medians[ours] ?? NaN)).toFixed(2)))
   return `An answer has ${(answer.length / 1000).toFixed(0)} kB; four requests at once, median of five rounds.\n\n${table(['what', 'each second', 'of POST /v1/evaluations'], rows)}`
 }
+
+const verdictQuery = `query ($jurisdiction: String, $asOf: String, $opening: OpeningInput!) {
+  evaluation(jurisdiction: $jurisdiction, asOf: $asOf, opening: $opening) { summary { verdict } findings { rule outcome } }
+}`
 
 async function evaluationQuery(service: Process): Promise<string> {
   const told = JSON.parse((await post(`${service.url}/graphql`, JSON.stringify({ query: getIntrospectionQuery() }))).toString()) as { data: IntrospectionQuery }
