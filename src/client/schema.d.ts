@@ -1762,6 +1762,8 @@ export interface components {
             /** @description Where the work stands. What an earlier operation hid then counts as covered. */
             holdPoint?: components["schemas"]["HoldPointId"] | null;
             kind: components["schemas"]["DrawingKind"];
+            /** @description Evaluates by a past release of the catalog as it was cut; by what is in force now when left out. */
+            release?: string | null;
         };
         DrivingRainAnalysis: {
             status: components["schemas"]["AnalysisStatus"];

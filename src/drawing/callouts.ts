@@ -25,7 +25,7 @@ export interface CalledOut {
 /** Which facts belong to which part; the first that fits. */
 const partsOfFacts: readonly (readonly [start: string, part: string])[] = [
   ['head.flashing.endDam', 'endDam'], ['head.flashing.extension', 'headFlashingEnd'], ['head.flashing.upstand', 'upstand'], ['head.flashing.barrierLap', 'barrierLap'],
-  ['head.flashing.topEdge', 'upstand'], ['head.flashing.projection', 'drip'], ['head.flashing.drip', 'drip'], ['head.flashing.frontEdge', 'drip'], ['head.flashing', 'headFlashing'],
+  ['head.flashing.topEdge', 'upstand'], ['head.flashing.projection', 'drip'], ['head.flashing.drip', 'drip'], ['head.flashing.frontEdge', 'drip'], ['head.flashing.splice', 'headSplice'], ['head.flashing', 'headFlashing'],
   ['head.support.bearing', 'bearing'], ['head.support.endGap', 'bearing'], ['head.support', 'lintel'], ['head.weeps', 'headWeeps'],
   ['sill.flashing.endDam', 'sillEndDam'], ['sill.flashing', 'sillFlashing'], ['sill.weeps', 'sillWeeps'], ['sill.pan', 'sillPan'], ['sill.gapUnderFrame', 'sillPan'], ['sill', 'sill'],
   ['base.weeps', 'baseWeeps'], ['base.flashing', 'baseFlashing'], ['base', 'base'], ['ties', 'ties'], ['barrier.headFlap', 'barrierLap'], ['barrier', 'barrier'],
@@ -34,8 +34,8 @@ const partsOfFacts: readonly (readonly [start: string, part: string])[] = [
 
 /** Where a part is not drawn by itself, what it belongs to. */
 const within: Readonly<Record<string, string>> = {
-  endDam: 'headFlashing', headFlashingEnd: 'headFlashing', upstand: 'headFlashing', drip: 'headFlashing', barrierLap: 'barrier', bearing: 'lintel',
-  sillEndDam: 'sillFlashing', sillFlashing: 'sill', sillPan: 'sill', baseFlashing: 'base', veneer: 'wall', head: 'lintel',
+  endDam: 'headFlashing', headFlashingEnd: 'headFlashing', upstand: 'headFlashing', drip: 'headFlashing', headSplice: 'headFlashing', barrierLap: 'barrier', bearing: 'lintel',
+  sillEndDam: 'sillFlashing', sillFlashing: 'sill', sillPan: 'sill', baseFlashing: 'base', baseWeeps: 'baseFlashing', veneer: 'wall', head: 'lintel',
 }
 
 const mostFails = 8

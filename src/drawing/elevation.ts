@@ -3,13 +3,17 @@ import type { Opening } from '../opening/opening.ts'
 import { balloonRoom, balloons, roomForBalloons } from './balloon.ts'
 import { dimensionRoom } from './dimension-line.ts'
 import { together, type Drawn, type Frame } from './drawn.ts'
-import { elevationDimensions, rowsOfDimensions, type Room } from './elevation/elevation-dimensions.ts'
+import { elevationDimensions, rowsOfDimensions, type Room, type Splicings } from './elevation/elevation-dimensions.ts'
+import { baseFlashing, baseWeeps } from './elevation/base-weeps.ts'
 import { wallFace } from './elevation/bond.ts'
 import { filling } from './elevation/filling.ts'
-import { flashingLevel, headFlashing } from './elevation/head-flashing.ts'
+import { drawnUpstand, flashingLevel, headFlashing, headPanEnds } from './elevation/head-flashing.ts'
 import { headCourse } from './elevation/head-course.ts'
 import { lintel } from './elevation/lintel.ts'
-import { phaseOf, sill, sillHeight } from './elevation/sill.ts'
+import { jointedJambs, movementJoints } from './elevation/movement-joints.ts'
+import { phaseOf, sill, sillHeight, sillLevel, sillPanEnds } from './elevation/sill.ts'
+import { splicePlaces } from './elevation/splice-places.ts'
+import { splices } from './elevation/splices.ts'
 import { ties } from './elevation/ties.ts'
 import { wallExtent, type WallExtent } from './elevation/wall-extent.ts'
 import { weeps } from './elevation/weeps.ts'
@@ -30,13 +34,14 @@ export function elevation(opening: Opening, evaluation: FullEvaluation): Omit<Sh
   const known = knownOf(opening, evaluation)
   const wall = wallExtent(known)
   if (!wall) return undefined
-  const { over, under } = rowsOfDimensions(known)
+  const splicings = splicingsOf(known, wall)
+  const { over, under } = rowsOfDimensions(known, splicings)
   const room = { left: dimensionColumn + balloonRoom, right: insideWidth - balloonRoom, top: over * dimensionRoom + 2, bottom: 0 }
-  const bounds = extentOf(known, opening, wall)
+  const bounds = extentOf(known, opening, wall, splicings)
   const scale = scaleFor(opening.unitSystem, [[bounds.right - bounds.left, room.right - room.left - 2 * overshoot], [bounds.top - bounds.bottom, tallest]])
   const drawnAt = (height: number) => {
     const frame = frameOf(known, opening, { scale: 1 / scale.ratio, middle: (room.left + room.right) / 2, top: room.top + (height - (bounds.top - bounds.bottom) / scale.ratio) / 2, bounds })
-    const drawn = together(partsOf(frame, wall))
+    const drawn = together(partsOf(frame, wall, splicings))
     return { frame, height, drawn, calledOut: calledOutIn(new Map(drawn.anchors), evaluation) }
   }
   const wanted = Math.max(lowest, (bounds.top - bounds.bottom) / scale.ratio + overshoot)
@@ -46,13 +51,13 @@ export function elevation(opening: Opening, evaluation: FullEvaluation): Omit<Sh
   const spare = (height - (bounds.top - bounds.bottom) / scale.ratio) / 2
   const view: Room = { ...room, bottom: room.top + height, headLine: room.top + spare, footLine: room.top + height - spare }
   const shapes: Shape[] = [
-    ...drawn.shapes, ...elevationDimensions(frame, wall, view, dimensionColumn - 3),
+    ...drawn.shapes, ...elevationDimensions(frame, wall, { view, edge: dimensionColumn - 3, splicings }),
     balloons(calledOut.groups, { left: dimensionColumn + balloonRoom / 2 - 2, right: insideWidth - balloonRoom / 2 + 2, top: view.top, bottom: view.bottom }),
   ]
   return {
     view: { height: view.bottom + under * dimensionRoom + 3, shapes }, scale: `Scale ${scale.text} when printed at full size. Flashing, weeps and ties are drawn heavier.${opening.unitSystem === 'si' ? ' Millimeters.' : ''}`,
     calledOut, unknown: known.lacking(), notes: drawn.notes,
-    key: [['sheetMetal', 'flashing, bearing'], ['weep', 'weep, as laid out'], ['tie', 'tie, as laid out'], ['hidden', 'behind the brick'], ['unknown', 'not known']],
+    key: [['sheetMetal', 'flashing, bearing'], ['weep', 'weep, as laid out'], ['tie', 'tie, as laid out'], ['hidden', 'behind the brick'], ...(jointedJambs(known).length > 0 ? [['movementJoint', 'movement joint'] as const] : []), ['unknown', 'not known']],
   }
 }
 
@@ -76,22 +81,27 @@ interface Extent {
   readonly bottom: number
 }
 
-function extentOf(known: Known, { unitSystem }: Opening, wall: WallExtent): Extent {
-  const drawn = partsOf({ known, system: unitSystem, scale: 1, at: (x, y) => [x, -y] }, wall).flatMap(({ shapes }) => shapes)
+function extentOf(known: Known, { unitSystem }: Opening, wall: WallExtent, splicings: Splicings): Extent {
+  const drawn = partsOf({ known, system: unitSystem, scale: 1, at: (x, y) => [x, -y] }, wall, splicings).flatMap(({ shapes }) => shapes)
   const { left, right, top, bottom } = boundsOf(drawn)
   return { left: Math.min(left, wall.left), right: Math.max(right, wall.right), top: Math.max(-top, wall.top), bottom: Math.min(-bottom, wall.bottom) }
 }
 
+function splicingsOf(known: Known, wall: WallExtent): Splicings {
+  return { head: splicePlaces(known, 'head', headPanEnds({ known }, wall), wall.width), sill: splicePlaces(known, 'sill', sillPanEnds({ known }, wall), wall.width) }
+}
+
 /** From behind to the front, so that what stands before something else is drawn over it. */
-function partsOf(frame: Frame, wall: WallExtent): readonly Drawn[] {
+function partsOf(frame: Frame, wall: WallExtent, splicings: Splicings): readonly Drawn[] {
   const { known } = frame
   const phase = -phaseOf(known.rows('weeps.head-positions')?.[0])
   const joint = wall.brick?.joint ?? 10
-  const sillLevel = -(sillHeight(frame, wall) ?? wall.brick?.course ?? 0)
+  const [overHead, underSill] = [flashingLevel(frame, wall), sillLevel(frame, wall)]
   return [
-    wallFace(frame, wall, phase), ties(frame, wall), ground(frame, wall), sill(frame, wall), headCourse(frame, wall), filling(frame, wall), lintel(frame, wall), headFlashing(frame, wall),
-    weeps(frame, { place: 'head', level: flashingLevel(frame, wall), jointWidth: joint, jointHeight: wall.brick?.height }),
-    weeps(frame, { place: 'sill', level: sillLevel, jointWidth: joint, jointHeight: sillHeight(frame, wall) }),
+    wallFace(frame, wall, phase), movementJoints(frame, wall), ties(frame, wall), ground(frame, wall), baseFlashing(frame, wall), baseWeeps(frame, wall, phase), sill(frame, wall), headCourse(frame, wall), filling(frame, wall), lintel(frame, wall), headFlashing(frame, wall),
+    splices(frame, { place: 'head', places: splicings.head, level: overHead, upstand: splicings.head.laps.length > 0 ? drawnUpstand(frame) : 0 }), splices(frame, { place: 'sill', places: splicings.sill, level: underSill, upstand: 0 }),
+    weeps(frame, { place: 'head', level: overHead, jointWidth: joint, jointHeight: wall.brick?.height }),
+    weeps(frame, { place: 'sill', level: underSill, jointWidth: joint, jointHeight: sillHeight(frame, wall) }),
   ]
 }
 

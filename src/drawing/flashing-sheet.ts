@@ -1,10 +1,13 @@
 import type { FullEvaluation } from '../evaluation/evaluate.ts'
 import type { Opening } from '../opening/opening.ts'
+import type { UnitSystem } from '../units/dimension.ts'
 import { balloonRoom, balloons, roomForBalloons } from './balloon.ts'
+import { spliceQuantities } from './elevation/splice-places.ts'
 import { knownOf, type Known } from './known.ts'
 import { calledOutIn, type CalledOut } from './callouts.ts'
 import { blankOf, type Blank } from './pattern/blank.ts'
 import { blankView, type BlankView } from './pattern/blank-view.ts'
+import { spliceList, splicedOf, spliceStrip, type Spliced } from './pattern/splice-strip.ts'
 import { scaleFor } from './scale.ts'
 import { part, textSize, words, type Point, type Shape } from './shape.ts'
 import { insideWidth, type SheetContent } from './sheet.ts'
@@ -16,8 +19,8 @@ const tallest = 100
 const lineHeight = 3.9
 
 const places = [
-  { quantity: 'flashing.head-cut-pattern', title: 'Head flashing', parts: { dam: 'endDam', end: 'headFlashingEnd', whole: 'headFlashing', back: 'upstand', front: 'drip' } },
-  { quantity: 'sill.flashing-cut-pattern', title: 'Sill flashing', parts: { dam: 'sillEndDam', end: 'sillFlashing', whole: 'sillFlashing', back: 'sillFlashing', front: 'sillFlashing' } },
+  { place: 'head', quantity: 'flashing.head-cut-pattern', title: 'Head flashing', parts: { dam: 'endDam', end: 'headFlashingEnd', whole: 'headFlashing', back: 'upstand', front: 'drip' } },
+  { place: 'sill', quantity: 'sill.flashing-cut-pattern', title: 'Sill flashing', parts: { dam: 'sillEndDam', end: 'sillFlashing', whole: 'sillFlashing', back: 'sillFlashing', front: 'sillFlashing' } },
 ] as const
 
 /** The flat sheets from which the flashings of head and sill are folded, with their folds and measures. */
@@ -32,27 +35,36 @@ export function flashingPattern(opening: Opening, evaluation: FullEvaluation): O
   let y = 0
   places.forEach((place, index) => {
     const blank = blanks[index]
+    const spliced = splicedOf(known, place.place)
     shapes.push(words(place.title, [0, y + 4], { weight: 'bold', size: 3.2 }))
     y += 6
     if (blank) {
-      const view = blankView(blank, { left, width: drawnWidth, top: y, scale: 1 / scale.ratio, system: opening.unitSystem })
+      const view = blankView(blank, { left, width: drawnWidth, top: y, scale: 1 / scale.ratio, system: opening.unitSystem, laps: spliced?.laps ?? [] })
       shapes.push(part(place.parts.whole, [view.group]))
       anchors.push(...anchorsOf(blank, view, place.parts))
       y += view.height + 2
       y += pushLines(shapes, foldsText(blank, view), y) + 2
     } else y += pushLines(shapes, whyNot(known, place.quantity), y) + 4
+    if (spliced) y += pushSplices(shapes, spliced, y, opening.unitSystem) + 2
   })
   return { ...around(known, evaluation, anchors, shapes, y), scale: `${there.length === 0 ? 'Not to scale.' : `Scale ${scale.text} when printed at full size; a long blank is cut in its middle.`}${opening.unitSystem === 'si' ? ' Millimeters.' : ''}` }
+}
+
+function pushSplices(shapes: Shape[], spliced: Spliced, y: number, system: UnitSystem): number {
+  const strip = spliceStrip(spliced, { left, width: drawnWidth, top: y + 5, system })
+  shapes.push(words(`Splices, ${strip.scale}`, [0, y + 4], { weight: 'bold' }), strip.group)
+  return 5 + strip.height + pushLines(shapes, spliceList(spliced, system), y + 5 + strip.height)
 }
 
 function around(known: Known, evaluation: FullEvaluation, anchors: readonly (readonly [string, Point])[], shapes: readonly Shape[], height: number): Omit<SheetContent, 'title' | 'subtitle' | 'scale'> {
   const calledOut: CalledOut = calledOutIn(new Map(anchors), evaluation)
   const tall = Math.max(height, roomForBalloons(calledOut.groups.length))
   const numbers = balloons(calledOut.groups, { left: insideWidth - balloonRoom / 2, right: insideWidth - balloonRoom / 2, top: 0, bottom: tall })
-  const notes = places.flatMap(({ quantity }) => { const result = known.result(quantity); return result?.status === 'computed' ? [...result.assumptions, ...result.notes] : [] })
+  const notes = [...places.map(({ quantity }) => quantity), ...Object.values(spliceQuantities)].flatMap((quantity) => { const result = known.result(quantity); return result?.status === 'computed' ? [...result.assumptions, ...result.notes] : [] })
+  const unsplit = places.flatMap(({ place, title }) => { const why = known.result(spliceQuantities[place])?.why; return why && known.result(spliceQuantities[place])?.status === 'notDetermined' ? [`${title}, splices not known: ${why}`] : [] })
   return {
     view: { height: tall + 2, shapes: [...shapes, numbers] }, calledOut, unknown: known.lacking(),
-    notes: [...new Set(notes)], key: [['fold', 'fold up, toward the wet side'], ['hidden', 'fold down'], ['cut', 'cut']],
+    notes: [...new Set([...notes, ...unsplit])], key: [['fold', 'fold up, toward the wet side'], ['hidden', 'fold down'], ['cut', 'cut'], ...(places.some(({ place }) => splicedOf(known, place)) ? [['lap', 'lap of two pieces'] as const] : [])],
   }
 }
 

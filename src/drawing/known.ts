@@ -15,6 +15,8 @@ export interface Known {
   /** The same without remembering that it was asked for: for how much is shown, not for what is drawn. */
   readonly glimpse: (path: string, end?: End) => number | undefined
   readonly amount: (path: string) => number | undefined
+  /** A count, a length or a choice as somebody gave it, and not as it follows from other facts; without remembering that it was asked for. */
+  readonly told: (path: string) => number | string | undefined
   readonly flag: (path: string, end?: End) => boolean | undefined
   readonly choice: (path: string) => string | undefined
   /** The rows of a table of a computed quantity; undefined where it is not computed. */
@@ -40,6 +42,7 @@ export function knownOf(opening: Opening, evaluation: FullEvaluation): Known {
     length: (path, end) => { const value = read(path, number(path, end)); return value === undefined ? undefined : millimetres(value) },
     glimpse: (path, end) => { const value = number(path, end); return value === undefined ? undefined : millimetres(value) },
     amount: (path) => read(path, number(path)),
+    told: (path) => { if (opening.facts.get(path)?.[0]?.derivedFrom !== undefined) return undefined; const value = at(path); return typeof value === 'string' ? value : number(path) },
     flag: (path, end) => { const value = at(path, end); return read(path, typeof value === 'boolean' ? value : undefined) },
     choice: (path) => { const value = at(path); return read(path, typeof value === 'string' ? value : undefined) },
     rows: (quantity, table = 0) => rowsOf(result(quantity), table),

@@ -1,6 +1,6 @@
 export type PenName =
   | 'cut' | 'outline' | 'visible' | 'joint' | 'hatch' | 'hidden' | 'unknown' | 'dimension' | 'leader' | 'sheetMetal'
-  | 'paper' | 'mask' | 'steel' | 'ink' | 'glass' | 'fail' | 'advice' | 'undetermined' | 'frame' | 'weep' | 'fold' | 'tie' | 'barrier' | 'membrane' | 'wanted' | 'edge'
+  | 'paper' | 'mask' | 'steel' | 'ink' | 'glass' | 'fail' | 'advice' | 'undetermined' | 'frame' | 'weep' | 'fold' | 'tie' | 'barrier' | 'membrane' | 'wanted' | 'edge' | 'lap' | 'movementJoint'
 
 /** How a line or a field is drawn: widths and dashes in millimeters of paper. */
 export interface Pen {
@@ -36,5 +36,7 @@ export const pens: Readonly<Record<PenName, Pen>> = {
   edge: { width: 0.25, fill: 'none' },
   barrier: { width: 0.35, fill: 'none' },
   tie: { width: 0.25, dash: [0.7, 0.5], fill: 'white' },
+  lap: { width: 0.2, fill: 'lightgray' },
+  movementJoint: { width: 0.2, fill: 'lightgray' },
   fold: { width: 0.3, dash: [3, 0.8, 0.6, 0.8], fill: 'none' },
 }

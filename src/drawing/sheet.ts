@@ -67,6 +67,7 @@ function keyBlock({ key }: SheetContent): Block {
 
 function sample(pen: PenName, x: number, y: number): Shape {
   if (pen === 'tie') return round(pen, [x + 4, y - 0.9], 0.8)
+  if (pen === 'movementJoint' || pen === 'lap') return box(pen, [x, y - 1.3], [x + 8, y - 0.5])
   return pen === 'weep' ? box(pen, [x + 3.7, y - 2.2], [x + 4.3, y + 0.3]) : strokes(pen, [[x, y - 0.9], [x + 8, y - 0.9]])
 }
 

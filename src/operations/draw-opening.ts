@@ -32,13 +32,12 @@ export const drawing = z
   .meta({ id: 'Drawing' })
 
 const kind = { kind: drawingKind }
-const input = z.strictObject({ opening: openingSchema, ...around, ...kind }).meta({ id: 'DrawingRequest' })
+const input = z.strictObject({ opening: openingSchema, ...around, ...kind })
 /** The opening is read by its own parser, as it is for an evaluation. */
 const unread = z.strictObject({ opening: z.unknown().optional(), ...around, ...kind })
 
 export const drawOpening: Operation<typeof input, typeof drawing> = {
   name: 'drawOpening',
-  cost: { units: 6 },
   summary: 'Draw one opening',
   description: 'Evaluates an opening and draws it: to scale, with measures, and a number at each part of which a finding fails or is not determined. What is not known is drawn dashed or left out, and said. Nothing is kept.',
   input,

@@ -2,7 +2,6 @@ import { analyzeDrivingRain } from './analyze-driving-rain.ts'
 import { adoptDraft } from './adopt-draft.ts'
 import { changeDraft, createDraft, deleteDraft, listDrafts, readDraft } from './amendment-drafts.ts'
 import { listAmendments, readAmendment } from './amendments.ts'
-import { drawOpening } from './draw-opening.ts'
 import { evaluateBatch } from './evaluate-batch.ts'
 import { exportProject } from './export-project.ts'
 import { listFacts, listHoldPoints } from './facts.ts'
@@ -24,6 +23,7 @@ import { previewDraft } from './preview-draft.ts'
 import { listPublications, readPublication } from './publications.ts'
 import { readRule } from './read-rule.ts'
 import { listReleases } from './releases.ts'
+import { serveDrawing } from './serve-drawing.ts'
 import { keepEvaluation, serveEvaluation } from './serve-evaluation.ts'
 import { computeQuantities } from './compute-quantities.ts'
 import { listQuantities, readQuantity } from './quantities.ts'
@@ -34,7 +34,7 @@ import { createWebhook, deleteWebhook, enableWebhook, listWebhooks, readWebhook,
 
 /** Everything the service does. */
 export const operations = {
-  evaluateOpening: serveEvaluation, evaluateBatch, keepEvaluation, readEvaluation, reproduceEvaluation, drawOpening, drawEvaluation, reportOpening, readEvaluationReport,
+  evaluateOpening: serveEvaluation, evaluateBatch, keepEvaluation, readEvaluation, reproduceEvaluation, drawOpening: serveDrawing, drawEvaluation, reportOpening, readEvaluationReport,
   listRules, readRule, listJurisdictions, readJurisdiction, listPublications, readPublication, listFacts, listHoldPoints, listReleases, readForm,
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,

@@ -9,7 +9,7 @@ import { evaluationEvent } from './events.ts'
 import { failure, parseInput, type Answer, type Failure, type RecordDependencies, type RecordOperation } from './operation.ts'
 import { projectFor, projectId } from './projects.ts'
 
-const release = { release: releaseName.nullish().meta({ description: 'Evaluates by a past release of the catalog as it was cut; by what is in force now when left out.' }) }
+export const release = { release: releaseName.nullish().meta({ description: 'Evaluates by a past release of the catalog as it was cut; by what is in force now when left out.' }) }
 const keep = {
   keep: z.boolean().nullish().meta({ description: 'Keeps the evaluation, so that it can be read and reproduced. Needs the scope "record".' }),
   project: projectId.nullish().meta({ description: 'The project in whose record it is kept, for all who may record in it. Left out, it is for those alone who may record in all projects.' }),

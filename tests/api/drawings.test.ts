@@ -28,6 +28,8 @@ const query = `query ($opening: OpeningInput!, $jurisdiction: String, $asOf: Str
   drawing(opening: $opening, jurisdiction: $jurisdiction, asOf: $asOf, kind: $kind) { kind title description svg unknown callouts { number rule outcome text } }
 }`
 
+const queryInRelease = query.replace('$kind: DrawingKind!', '$kind: DrawingKind!, $release: String').replace('kind: $kind', 'kind: $kind, release: $release')
+
 describe('a drawing', () => {
   test.each(drawingKinds)('%s is answered as an image that runs and loads nothing, and the same over GraphQL', async (kind) => {
     const { status, headers, svg } = await imageOf(http.post('/v1/drawings').send({ ...request, kind }).buffer(true))
@@ -89,6 +91,21 @@ describe('a kept evaluation', async () => {
     const now = await imageOf(http.post('/v1/drawings').send({ ...request, kind: 'section' }).buffer(true))
     expect(described((await draw(inspector, kept.id, 'section')).svg)).not.toMatch(/fails: [^.]*embedment|fails: Length of tie/i)
     expect(described(now.svg)).toMatch(/fails: Length of tie in the bed joint/)
+  })
+
+  test('by a release that was cut, an opening is drawn as that release judges it, the same over GraphQL', async () => {
+    const asked = { ...request, kind: 'section', release: '2026.1.0' }
+    const { status, svg } = await imageOf(http.post('/v1/drawings').send(asked).buffer(true))
+    const description = allIn(readSvg(svg)).find(({ name }) => name === 'desc')?.text
+    expect([status, description]).toEqual([200, expect.not.stringMatching(/fails: Length of tie in the bed joint/)])
+    expect((await http.post('/graphql').send({ query: queryInRelease, variables: asked })).body).toMatchObject({ data: { drawing: { svg, description } } })
+  })
+
+  test('a release that is not here, or is none, is refused over both doors', async () => {
+    const none = { ...request, kind: 'elevation', release: '1999.1.0' }
+    expect((await http.post('/v1/drawings').send(none)).body).toMatchObject({ status: 409, code: 'catalogGone', errors: [{ pointer: '/release' }] })
+    expect((await http.post('/v1/drawings').send({ ...none, release: 'newest' })).body).toMatchObject({ status: 422, errors: [{ pointer: '/release' }] })
+    expect((await http.post('/graphql').send({ query: queryInRelease, variables: none })).body).toMatchObject({ errors: [{ extensions: { code: 'catalogGone' } }] })
   })
 })
 

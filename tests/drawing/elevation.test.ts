@@ -2,16 +2,9 @@ import { describe, expect, test } from 'vitest'
 import { documentOf, windowWith } from '../opening/openings.ts'
 import { shown, shownFile } from './drawn.ts'
 import { allIn, boundsOf, linesIn, partIn, partsIn, type Element, type Point } from './read-svg.ts'
+import { wallOf } from './wall-of.ts'
 
 const inch = 25.4
-
-/** Millimeters of wall from paper: the lower left corner of the opening, and what one millimeter of paper stands for. */
-function wallOf(svg: Element, width: number) {
-  const [outline] = linesIn(partIn(svg, { part: 'opening' }))
-  const { left, right, bottom } = boundsOf(outline ?? [])
-  const ratio = width / (right - left)
-  return { ratio, at: ([x, y]: Point): Point => [(x - left) * ratio, (bottom - y) * ratio] }
-}
 
 const first = (element: Element): Point => linesIn(element)[0]?.[0] ?? [NaN, NaN]
 

@@ -54,14 +54,28 @@ interface Joints extends CourseLines {
   readonly bond: string
 }
 
-function headJoints({ at }: Frame, { brick, left, right, springing }: WallExtent, { from, to, phase, bond }: Joints): readonly (readonly Point[])[] {
+function headJoints({ at }: Frame, wall: WallExtent, { from, to, phase, bond }: Joints): readonly (readonly Point[])[] {
+  return headJointsIn(wall, from, phase, bond).map((x) => [at(x, from), at(x, to)])
+}
+
+/** Where head joints stand in the course on a bed joint. */
+function headJointsIn({ brick, left, right, springing }: WallExtent, bed: number, phase: number, bond: string): readonly number[] {
   if (!brick) return []
-  const fromHead = Math.round((from - springing) / brick.course)
+  const fromHead = Math.round((bed - springing) / brick.course)
   return jointPlaces(bond, brick, fromHead, phase).flatMap(({ start, every }) => {
     const first = Math.ceil((left - start) / every + 1e-6)
     const count = Math.max(0, Math.ceil((right - start) / every - 1e-6) - first)
-    return Array.from({ length: count }, (_, index) => { const x = start + (first + index) * every; return [at(x, from), at(x, to)] })
+    return Array.from({ length: count }, (_, index) => start + (first + index) * every)
   })
+}
+
+/** Head joints of the course that lies at a level, from the left; none where brick or bond is not known. */
+export function headJointsAt(frame: Frame, wall: WallExtent, level: number, phase: number): readonly number[] {
+  const bond = frame.known.choice('wall.veneer.bond')
+  if (!wall.brick || bond === undefined) return []
+  const { level: start } = startOfCourses(frame, wall)
+  const bed = start + Math.round((level - start) / wall.brick.course) * wall.brick.course
+  return headJointsIn(wall, bed, phase, bond).toSorted((a, b) => a - b)
 }
 
 interface Series {

@@ -1,9 +1,13 @@
 import { angleKinds } from '../angle.ts'
+import type { FlashingPlace } from '../blank-places.ts'
 import { dimensionLine, dimensionRoom, type Measure } from '../dimension-line.ts'
 import type { Frame } from '../drawn.ts'
 import { ends, flashingRunsOn, type End } from '../known.ts'
 import { dimensionText } from '../length-words.ts'
 import type { Group } from '../shape.ts'
+import { jointMeasures, jointedJambs } from './movement-joints.ts'
+import type { SplicePlaces } from './splice-places.ts'
+import { spliceMeasures } from './splices.ts'
 import type { WallExtent } from './wall-extent.ts'
 
 /** Lintels that are drawn as a beam with its bearings, under a flat head. */
@@ -19,27 +23,44 @@ export interface Room {
   readonly footLine: number
 }
 
-/** The measures of an elevation: bearings and flashing over it, the opening under it and beside it. */
-export function elevationDimensions(frame: Frame, wall: WallExtent, view: Room, edge: number): readonly Group[] {
+/** The splices of both flashings. */
+export type Splicings = Readonly<Record<FlashingPlace, SplicePlaces>>
+
+export interface Dimensioned {
+  readonly view: Room
+  /** Where the upright measures stand. */
+  readonly edge: number
+  readonly splicings: Splicings
+}
+
+/** The measures of an elevation: bearings, flashing and joints over it, the opening under it and beside it. */
+export function elevationDimensions(frame: Frame, wall: WallExtent, { view, edge, splicings }: Dimensioned): readonly Group[] {
   const { known } = frame
+  const room = view.right - view.left
   const over = [
     ...(bears(frame) ? [pastJambs(frame, wall, 'head.support.bearing', 'bearing')] : []),
     ...(hasFlashingEnds(known) ? [pastJambs(frame, wall, 'head.flashing.extensionPastJamb', 'flashing')] : []),
+    spliceMeasures(frame, 'head', splicings.head, room), jointMeasures(frame, wall),
   ].filter((measures) => measures.length > 0)
   const under = known.flag('sill.flashing.present') === true ? pastJambs(frame, wall, 'sill.flashing.extensionPastJamb', 'sill flashing') : []
+  const sillLaps = spliceMeasures(frame, 'sill', splicings.sill, room)
   const width = [measure(frame, 'opening.width', ['x', 0, wall.width], '')]
   const horizontal = (measures: readonly Measure[], at: number, from: number, side: 'before' | 'after') => dimensionLine({ along: 'x', at, from, least: view.left, greatest: view.right, side, measures })
   const { headLine, footLine } = view
   return [
     ...over.map((measures, index) => horizontal(measures, headLine - 3 - index * dimensionRoom, headLine - 0.8, 'before')).toReversed(),
-    ...[...(under.length > 0 ? [under] : []), width].map((measures, index) => horizontal(measures, footLine + 3 + index * dimensionRoom, footLine + 0.8, 'after')).toReversed(),
+    ...[sillLaps, under, width].filter((measures) => measures.length > 0).map((measures, index) => horizontal(measures, footLine + 3 + index * dimensionRoom, footLine + 0.8, 'after')).toReversed(),
     dimensionLine({ along: 'y', at: edge, from: edge + 3, least: view.top, greatest: view.bottom, side: 'before', measures: upright(frame, wall) }),
   ]
 }
 
 /** How many lines lie over and under the wall. */
-export function rowsOfDimensions(known: Frame['known']): { readonly over: number; readonly under: number } {
-  return { over: (bears({ known }) ? 1 : 0) + (hasFlashingEnds(known) ? 1 : 0), under: known.flag('sill.flashing.present') === true ? 2 : 1 }
+export function rowsOfDimensions(known: Frame['known'], { head, sill }: Splicings): { readonly over: number; readonly under: number } {
+  const counted = (...rows: readonly boolean[]) => rows.filter(Boolean).length
+  return {
+    over: counted(bears({ known }), hasFlashingEnds(known), head.laps.length > 0, jointedJambs(known).length > 0),
+    under: counted(sill.laps.length > 0, known.flag('sill.flashing.present') === true, true),
+  }
 }
 
 function hasFlashingEnds(known: Frame['known']): boolean {

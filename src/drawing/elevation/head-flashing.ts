@@ -2,6 +2,7 @@ import { nothing, type Drawn, type Frame } from '../drawn.ts'
 import { ends, flashingRunsOn, type End } from '../known.ts'
 import { box, part, round, strokes, words, type Point, type Shape } from '../shape.ts'
 import { textWidth } from '../text-width.ts'
+import type { PanEnds } from './splice-places.ts'
 import type { WallExtent } from './wall-extent.ts'
 
 const unknownExtension = 150
@@ -42,6 +43,18 @@ export function headFlashing(frame: Frame, wall: WallExtent): Drawn {
   }
 }
 
+/** From where to where the head flashing is drawn; undefined where there is none. */
+export function headPanEnds(frame: Pick<Frame, 'known'>, wall: WallExtent): PanEnds | undefined {
+  if (frame.known.flag('head.flashing.present') === false) return undefined
+  const runsOn = flashingRunsOn(frame.known)
+  return [endOf(frame, wall, 'left', runsOn).x, endOf(frame, wall, 'right', runsOn).x]
+}
+
+/** How far it is drawn up the backing. */
+export function drawnUpstand({ known }: Pick<Frame, 'known'>): number {
+  return known.length('head.flashing.upstand') ?? unknownUpstand
+}
+
 /** Room on paper for a word beside the end; none where a bearing lies under it. */
 function roomBeside({ known, scale }: Frame, { left, right, width }: WallExtent, { end, x }: FlashingEnd): number {
   const past = end === 'left' ? -x : x - width
@@ -57,7 +70,7 @@ interface FlashingEnd {
   readonly damHeight: number | undefined
 }
 
-function endOf({ known }: Frame, { width, left, right }: WallExtent, end: End, runsOn: boolean): FlashingEnd {
+function endOf({ known }: Pick<Frame, 'known'>, { width, left, right }: WallExtent, end: End, runsOn: boolean): FlashingEnd {
   if (runsOn) return { end, x: end === 'left' ? left : right, known: true, damHeight: 0 }
   const past = known.length('head.flashing.extensionPastJamb', end)
   const length = past ?? unknownExtension

@@ -1,6 +1,7 @@
 import { nothing, type Drawn, type Frame } from '../drawn.ts'
 import { ends, type End } from '../known.ts'
 import { box, part, strokes, words, type Shape } from '../shape.ts'
+import type { PanEnds } from './splice-places.ts'
 import type { WallExtent } from './wall-extent.ts'
 
 const closestUnits = 0.9
@@ -15,13 +16,23 @@ export function sillHeight({ known }: Frame, { brick }: Pick<WallExtent, 'brick'
   return undefined
 }
 
+/** The underside of the sill as it is drawn, on which its flashing lies. */
+export function sillLevel(frame: Frame, wall: Pick<WallExtent, 'brick'>): number {
+  return -(sillHeight(frame, wall) ?? wall.brick?.course ?? unknownDam)
+}
+
+/** Down to where sill or opening is drawn. */
+export function footOfSill(frame: Frame, wall: Pick<WallExtent, 'brick'>): number {
+  return isDrawn(frame.known.choice('sill.kind')) ? sillLevel(frame, wall) : 0
+}
+
 /** The sill under the opening with its flashing; nothing at a threshold. */
 export function sill(frame: Frame, wall: WallExtent): Drawn {
   const { at, known } = frame
   const kind = known.choice('sill.kind')
-  if (kind === undefined || kind === 'none' || kind === 'doorThreshold') return { ...nothing, anchors: [['sill', at(wall.width / 2, 0)]] }
+  if (!isDrawn(kind)) return { ...nothing, anchors: [['sill', at(wall.width / 2, 0)]] }
   const height = sillHeight(frame, wall)
-  const drawnHeight = height ?? wall.brick?.course ?? unknownDam
+  const drawnHeight = -sillLevel(frame, wall)
   const body: Shape[] = [box('mask', at(0, 0), at(wall.width, -drawnHeight)), box(height === undefined ? 'unknown' : 'visible', at(0, 0), at(wall.width, -drawnHeight)), ...units(frame, wall, kind, drawnHeight)]
   const flashing = sillFlashing(frame, wall, -drawnHeight)
   return {
@@ -47,14 +58,27 @@ export function phaseOf(weep: readonly (number | string | null)[] | undefined): 
   return typeof fromDam === 'number' && typeof fromJamb === 'number' ? fromDam - fromJamb : 0
 }
 
+/** Whether a sill of units or of one piece is drawn; there is none at a threshold. */
+function isDrawn(kind: string | undefined): kind is string {
+  return kind !== undefined && kind !== 'none' && kind !== 'doorThreshold'
+}
+
+/** From where to where the sill flashing is drawn; undefined where it is not. */
+export function sillPanEnds({ known }: Pick<Frame, 'known'>, { width }: Pick<WallExtent, 'width'>): PanEnds | undefined {
+  if (!isDrawn(known.choice('sill.kind')) || known.flag('sill.flashing.present') !== true) return undefined
+  return [endOf(known, 'left', width).x, endOf(known, 'right', width).x]
+}
+
+function endOf(known: Frame['known'], end: End, width: number): SillEnd {
+  const past = known.length('sill.flashing.extensionPastJamb', end)
+  return { end, known: past !== undefined, x: end === 'left' ? -(past ?? unknownExtension) : width + (past ?? unknownExtension), dam: known.flag('sill.flashing.endDamPresent', end) === false ? 0 : known.length('sill.flashing.endDamHeight', end) }
+}
+
 function sillFlashing(frame: Frame, { width }: WallExtent, level: number): Drawn {
   const { at, known } = frame
   const isPresent = known.flag('sill.flashing.present')
   if (isPresent !== true) return { ...nothing, anchors: [['sillFlashing', at(width * 0.4, level)]] }
-  const [left, right] = ends.map((end) => {
-    const past = known.length('sill.flashing.extensionPastJamb', end)
-    return { end, known: past !== undefined, x: end === 'left' ? -(past ?? unknownExtension) : width + (past ?? unknownExtension), dam: known.flag('sill.flashing.endDamPresent', end) === false ? 0 : known.length('sill.flashing.endDamHeight', end) }
-  }) as [SillEnd, SillEnd]
+  const [left, right] = ends.map((end) => endOf(known, end, width)) as [SillEnd, SillEnd]
   const isKnown = left.known && right.known
   const shapes = [part('pan', [strokes(isKnown ? 'sheetMetal' : 'unknown', [at(left.x, level), at(right.x, level)])], { known: String(isKnown) }), ...[left, right].map((end) => dam(frame, end, level))]
   return {

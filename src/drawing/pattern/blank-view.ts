@@ -4,6 +4,7 @@ import { box, outline as closed, part, strokes, textSize, words, type Group, typ
 import { textWidth } from '../text-width.ts'
 import { breakLine } from '../elevation/bond.ts'
 import type { UnitSystem } from '../../units/dimension.ts'
+import type { Stretch } from './splice-strip.ts'
 import { levelsOf, type Blank, type BlankFold } from './blank.ts'
 
 export interface BlankRoom {
@@ -12,6 +13,8 @@ export interface BlankRoom {
   readonly top: number
   readonly scale: number
   readonly system: UnitSystem
+  /** Where two pieces lap, from the left end of the blank. */
+  readonly laps: readonly Stretch[]
 }
 
 export interface BlankView {
@@ -34,15 +37,23 @@ export function blankView(blank: Blank, room: BlankRoom): BlankView {
   const along = (x: number) => (isWhole || x <= blank.length / 2 ? left + x * scale : left + width - (blank.length - x) * scale)
   const at = (x: number, y: number): Point => [along(x), top + (blank.width - y) * scale]
   const bottom = top + blank.width * scale
-  const letters = lettered(blank, at)
+  const seen = lapsSeen(room.laps, isWhole ? blank.length : half / scale, blank.length)
+  const letters = lettered(blank, at, seen)
   const shapes: Shape[] = [
     part('outline', [closed('outline', ...blank.outline.map(([x, y]) => at(x, y)))], { length: String(blank.length), width: String(blank.width) }),
+    ...seen.map(({ number, from, to }) => part('lapOnBlank', [box('lap', at(from, 0), at(to, blank.width))], { lap: String(number), from: String(from), to: String(to) })),
     ...(isWhole ? [] : cut(left + half, left + half + cutGap, top, bottom)),
     ...blank.folds.map((fold) => foldLine(fold, at, isWhole ? undefined : [left + half, left + half + cutGap])),
     ...letters.map(({ letter, place: [x, y] }) => words(letter, [x, y + 0.9], { anchor: 'middle', weight: 'bold', size: 2.6 })),
     ...dimensions(blank, { at, system, left, greatest: left + width, top, bottom, pad }),
   ]
   return { group: part('blank', shapes), height: bottom + dimensionRoom + 2 + pad - room.top, at, letters }
+}
+
+/** What is seen of the laps on a blank of which only so much is shown from either end. */
+function lapsSeen(laps: readonly Stretch[], shown: number, length: number): readonly Stretch[] {
+  const windows = shown >= length ? [[0, length]] as const : [[0, shown], [length - shown, length]] as const
+  return windows.flatMap(([from, to]) => laps.map((lap) => ({ ...lap, from: Math.max(from, lap.from), to: Math.min(to, lap.to) }))).filter(({ from, to }) => to - from > 1e-6)
 }
 
 function cut(from: number, to: number, top: number, bottom: number): readonly Shape[] {
@@ -60,10 +71,10 @@ function foldLine({ name, from, to, direction, angle }: BlankFold, at: BlankView
 const letterRoom = 1.2
 
 /** A letter beside each fold on the blank, where no other letter and no line is near; none where there is no room. Beside the blank stand its measures. */
-function lettered({ outline, folds, damFolds, length: long, width }: Blank, at: BlankView['at']): readonly { readonly letter: string; readonly fold: BlankFold; readonly place: Point }[] {
+function lettered({ outline, folds, damFolds, length: long, width }: Blank, at: BlankView['at'], laps: readonly Stretch[]): readonly { readonly letter: string; readonly fold: BlankFold; readonly place: Point }[] {
   const taken: Point[] = []
   const edges = outline.map((from, index) => [at(...from), at(...(outline[(index + 1) % outline.length] ?? from))] as const)
-  const lines = [...folds.map(({ from, to }) => [at(...from), at(...to)] as const), ...edges]
+  const lines = [...folds.map(({ from, to }) => [at(...from), at(...to)] as const), ...edges, ...laps.flatMap(({ from, to }) => [from, to].map((x) => [at(x, 0), at(x, width)] as const))]
   return folds.flatMap((fold, index) => {
     const isLong = Math.abs(fold.to[0] - fold.from[0]) > (damFolds[1] - damFolds[0]) / 2
     const [a, b] = [at(...fold.from), at(...fold.to)]
