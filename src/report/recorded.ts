@@ -42,7 +42,7 @@ function contradictions(facts: readonly FactRecord[]): Markup {
     ['Fact', ({ fact, member }) => `${factTitle(fact)}${endOf(member)}`],
     ['Governs', ({ governs }) => reading(governs)],
     ['Says otherwise', ({ governs, earlier }) => joined(earlier.filter((other) => !agree(governs.reading, other.reading)).map(reading), html`<br>`)],
-  ])
+  ], 'walk')
 }
 
 function reading({ reading: { text }, at, by, holdPoint }: Observed): Markup {
@@ -57,7 +57,7 @@ function signOffTable(signOffs: ReportedRecord['signOffs']): Markup {
     ['Signed', ({ given: { at, by } }) => html`${at} by ${said(by)}`],
     ['Known at the time', ({ ground }) => knownThen(ground)],
     ['Reason', ({ given: { held } }) => (held.reason ? said(held.reason) : '–')],
-  ])
+  ], 'walk')
 }
 
 /** Whether everything mandatory was met, and what was not. */
@@ -85,7 +85,7 @@ function grantTable(grants: readonly Grant[], { findings }: Evaluation): Part {
     ['Until', ({ held: { expires } }) => expires ?? 'without an end'],
     ['Conditions', ({ held: { conditions } }) => (conditions ? said(conditions) : '–')],
     ['Counts now', ({ held: { rule } }) => counts(findingOf.get(rule), grants)],
-  ]), ranOut]
+  ], 'walk'), ranOut]
 }
 
 function counts(finding: Evaluation['findings'][number] | undefined, grants: readonly Grant[]): string {
@@ -105,7 +105,7 @@ function missTable(misses: readonly NonConformance[]): Markup {
     ['Missed since', ({ since }) => since],
     ['Last changed', ({ changed }) => changed],
     ['Done about it', doneAbout],
-  ])
+  ], 'walk')
 }
 
 function doneAbout({ chosen, verification }: NonConformance): Part {

@@ -16,11 +16,11 @@ export function pagesOf(pdf: string): number {
 /** The page with the first words and the end of every finding and every row under ids, and a link to each, since only what is linked to is named in a PDF. The first words are named a little below their upper edge, which may be the edge of two pages. */
 export function withBounds(html: string): { readonly page: string; readonly count: number } {
   let count = 0
-  const bounded = html.replaceAll(/(<article class="finding miss"[^>]*><h4)(>[\s\S]*?)(<\/article>)|(<tr><th scope="row">)([\s\S]*?)(<\/th>[\s\S]*?)(<\/t[hd]><\/tr>)/g, (_, article: string | undefined, card: string, end: string, row: string, name: string, cells: string, closed: string) => {
+  const bounded = html.replaceAll(/(<article class="finding miss"[^>]*><h4)(>[\s\S]*?)(<\/article>)|(<tr><th scope="row">)([\s\S]*?)(<\/th>[\s\S]*?)(<\/t[hd]><\/tr>)/g, (...[, article = '', card = '', end = '', row = '', name = '', cells = '', closed = '']: readonly string[]) => {
     count += 1
     const first = `id="first-${count}" style="position:relative;top:3px"`
     const last = `<span id="last-${count}"></span>`
-    return article === undefined ? `${row}<span ${first}>${name}</span>${cells}${last}${closed}` : `${article} ${first}${card}${last}${end}`
+    return article === '' ? `${row}<span ${first}>${name}</span>${cells}${last}${closed}` : `${article} ${first}${card}${last}${end}`
   })
   const links = Array.from({ length: count }, (_, index) => `<a href="#first-${index + 1}">.</a><a href="#last-${index + 1}">.</a>`).join('')
   return { page: bounded.replace(/<meta http-equiv[^>]*>/, '').replace('</body>', `<nav style="break-before:page">${links}</nav></body>`), count }

@@ -138,8 +138,8 @@ describe('a report on an opening by its record', async () => {
   const rowWith = (...words: readonly string[]) => rows.filter((row) => words.every((word) => row.includes(word)))
 
   test('is of what is known now: as seen, and as drawn where nobody has looked', async () => {
-    const { body } = await http.get(`${path}/evaluation?basis=asBuiltOverDesign`).set('authorization', bearer).expect(200)
-    expect(text).toContain((body as { digest: string }).digest)
+    const answered = await http.get(`${path}/evaluation?basis=asBuiltOverDesign`).set('authorization', bearer).expect(200)
+    expect(text).toContain((answered.body as { digest: string }).digest)
     expect(text).toContain(`href="https://wythe.example${path}/evaluation?basis=asBuiltOverDesign"`)
     expect(text).toContain('data-kind="elevation"')
     expect(text).toContain('Structural results must be confirmed by a licensed professional')
@@ -148,8 +148,8 @@ describe('a report on an opening by its record', async () => {
 
   test('has the request that gives the same evaluation without the record', async () => {
     const call = /<pre[^>]*>[\s\S]*? -d &#39;([\s\S]*?)&#39;<\/pre>/.exec(text)?.[1] ?? ''
-    const { body } = await http.post('/v1/evaluations').send(JSON.parse(call.replaceAll('&quot;', '"').replaceAll('&amp;', '&')) as object).expect(200)
-    expect(text).toContain((body as { digest: string }).digest)
+    const answered = await http.post('/v1/evaluations').send(JSON.parse(call.replaceAll('&quot;', '"').replaceAll('&amp;', '&')) as object).expect(200)
+    expect(text).toContain((answered.body as { digest: string }).digest)
   })
 
   test('tells which readings contradict each other, with who read what and when', () => {
