@@ -18,7 +18,7 @@ export const pages: FastifyPluginAsync<PageOptions> = async (app, { explorerDir 
   const tryPage = (await readFile(join(pageDir, 'index.html'), 'utf8')).replace('<!-- explorer -->', explorerDir === undefined ? '' : explorerItem)
   app.get('/', hidden, (_, reply) => reply.type(html).send(tryPage))
   app.get('/page/openings.json', hidden, () => ({ openings: examplesIn(app.deps.active.state.catalog) }))
-  app.get('/page/words.json', hidden, () => ({ outcomes: outcomeWords, verdicts: verdictWords, meanings: verdictMeanings }))
+  app.get('/page/words.json', hidden, async () => ({ outcomes: outcomeWords, verdicts: verdictWords, meanings: verdictMeanings, shapes: (await import('../report/shapes.ts')).shapes }))
   answerLate(app, ['/page/*'], async () => (await import('./page-files.ts')).pageFiles({ root: pageDir, prefix: '/page/', index: false }))
   app.get('/about', hidden, (_, reply) => reply.type(html).send(frontPage(explorerDir !== undefined)))
   app.get<{ Params: { code: string } }>('/problems/:code', hidden, (request, reply) => {

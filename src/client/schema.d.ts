@@ -940,6 +940,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/projects/{project}/openings/{opening}/report": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Report on an opening of a project
+         * @description An opening by its record as a page of HTML to print: findings by what is known now, as seen and as drawn where nobody has looked yet, with drawings and quantities; readings that contradict, sign-offs, waivers, and how every miss stands.
+         */
+        get: operations["readOpeningReport"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/tokens": {
         parameters: {
             query?: never;
@@ -1481,6 +1501,8 @@ export interface components {
         BuildingOpening: {
             opening: string;
             reference: string | null;
+            /** @description The system in which it was described. */
+            unitSystem: components["schemas"]["UnitSystem"];
             /** @description As far as the work is known to stand. */
             holdPoint: components["schemas"]["HoldPointId"] | null;
             verdict: components["schemas"]["Verdict"];
@@ -2821,6 +2843,7 @@ export interface components {
             remedy: components["schemas"]["Remedy"] | null;
             cautions: string[];
             evidence: components["schemas"]["Evidence"];
+            chain: components["schemas"]["ChainStep"][];
             withinResolution: boolean;
             /** @description The official has granted a waiver or a modification that is in force. */
             waived: boolean;
@@ -7849,6 +7872,60 @@ export interface operations {
             path: {
                 /** @description The id of the project. */
                 project: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was asked for. */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Cache-Control": components["headers"]["CacheControl"];
+                    Link: components["headers"]["Link"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            304: components["responses"]["NotModified"];
+            401: components["responses"]["Unauthenticated"];
+            429: components["responses"]["QuotaExceeded"];
+            500: components["responses"]["Failed"];
+            /** @description What is wrong, where, and how to mend it. */
+            "4XX": {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed, or is too busy. Nothing was decided. */
+            "5XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readOpeningReport: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The id of the project. */
+                project: string;
+                /** @description The client's own id of the opening within the project. */
+                opening: string;
             };
             cookie?: never;
         };

@@ -11,7 +11,7 @@ const access: Readonly<Record<keyof typeof operations, Access>> = {
   listAmendments: 'evaluate', readAmendment: 'evaluate',
   createDraft: 'amend', readDraft: 'amend', listDrafts: 'amend', changeDraft: 'amend', deleteDraft: 'amend', previewDraft: 'amend', adoptDraft: 'amend',
   createProject: 'recordAll', readProject: 'record', listProjects: 'record', changeProject: 'record', postEntries: 'record', readOpeningRecord: 'record',
-  evaluateRecordedOpening: 'record', readJournal: 'record', exportProject: 'record', listOpenings: 'record', readBuilding: 'record', readBuildingTable: 'record', readBuildingReport: 'record',
+  evaluateRecordedOpening: 'record', readJournal: 'record', exportProject: 'record', listOpenings: 'record', readBuilding: 'record', readBuildingTable: 'record', readBuildingReport: 'record', readOpeningReport: 'record',
   importSchedule: 'record', readOpeningForm: 'record', postFormAnswers: 'record',
   // Events leave the service, whatever they tell of
   createWebhook: 'administer', listWebhooks: 'administer', readWebhook: 'administer', deleteWebhook: 'administer', enableWebhook: 'administer', rotateWebhookSecret: 'administer',

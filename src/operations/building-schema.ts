@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { evidence } from '../catalog/limit.ts'
+import { evidence, unitSystem } from '../catalog/limit.ts'
 import { part } from '../catalog/rule.ts'
 import { finding, verdict } from '../evaluation/document.ts'
 import { holdPointId } from '../opening/hold-points.ts'
@@ -36,19 +36,19 @@ const readiness = z
   .meta({ id: 'OpeningReadiness', description: 'Mandatory rules, by id, that stand in the way of going on past a hold point; and those that are not met and waived.' })
 
 const openingStatus = z
-  .strictObject({ opening: text, reference: text.nullable(), holdPoint: holdPointId.nullable().meta({ description: 'As far as the work is known to stand.' }), verdict, ...outcomes, mandatoryFailures: counted, mandatoryNotDetermined: counted, noLongerInSight: ids.meta({ description: 'Mandatory rules that are not decided and that a look can no longer decide: the work has hidden what to look at.' }), readiness: z.array(readiness) })
+  .strictObject({ opening: text, reference: text.nullable(), unitSystem: unitSystem.meta({ description: 'The system in which it was described.' }), holdPoint: holdPointId.nullable().meta({ description: 'As far as the work is known to stand.' }), verdict, ...outcomes, mandatoryFailures: counted, mandatoryNotDetermined: counted, noLongerInSight: ids.meta({ description: 'Mandatory rules that are not decided and that a look can no longer decide: the work has hidden what to look at.' }), readiness: z.array(readiness) })
   .meta({ id: 'BuildingOpening' })
 
 const notEvaluated = z
   .strictObject({ opening: text, reference: text.nullable(), holdPoint: holdPointId.nullable(), problems: z.array(z.strictObject({ code: text, pointer: text, detail: text }).meta({ id: 'DescriptionProblem' })) })
   .meta({ id: 'NotEvaluatedOpening', description: 'On record, and not described far enough to be evaluated. It is in no other count.' })
 
-const { measured, required, margin, remedy } = finding.shape
+const { measured, required, margin, remedy, chain } = finding.shape
 const failure = z
   .strictObject({
     opening: text, reference: text.nullable(), rule: text, title: text, part, holdPoint: holdPointId, member: end,
     measured, required, margin, remedy,
-    cautions: z.array(text), evidence, withinResolution: z.boolean(),
+    cautions: z.array(text), evidence, chain, withinResolution: z.boolean(),
     waived: z.boolean().meta({ description: 'The official has granted a waiver or a modification that is in force.' }),
     covered: z.boolean().nullable().meta({ description: 'The work has hidden the place, so that the remedy after cover-up is the one to take; null where a computed quantity is judged.' }),
     seen: z.strictObject({ entry: text, at: text, by: text }).meta({ id: 'SeenBy' }).nullable().meta({ description: 'The reading that says so; null where it comes from the drawing or is worked out.' }),

@@ -100,10 +100,10 @@ function viewOf(project: Project, ruleSet: RuleSet, { catalog }: RecordDependenc
   }
 }
 
-function statusOf({ opening, reference, holdPoint, summary, readiness, noLongerInSight }: OpeningReport): Building['status'][number] {
+function statusOf({ opening, reference, unitSystem, holdPoint, summary, readiness, noLongerInSight }: OpeningReport): Building['status'][number] {
   const { pass, fail, notDetermined, notApplicable, mandatoryFailures, mandatoryNotDetermined, verdict } = summary
   const ready = readiness.map(({ undecided, notMet, waived, ...one }) => ({ ...one, undecided: [...undecided], notMet: [...notMet], waived: [...waived] }))
-  return { opening, reference, holdPoint, verdict, pass, fail, notDetermined, notApplicable, mandatoryFailures, mandatoryNotDetermined, noLongerInSight: [...noLongerInSight], readiness: ready }
+  return { opening, reference, unitSystem, holdPoint, verdict, pass, fail, notDetermined, notApplicable, mandatoryFailures, mandatoryNotDetermined, noLongerInSight: [...noLongerInSight], readiness: ready }
 }
 
 function walkOf({ openings, ...walk }: ReturnType<typeof viewOfReports>['walks'][number]): Building['walks'][number] {

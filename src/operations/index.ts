@@ -10,7 +10,7 @@ import { listJurisdictions, readJurisdiction } from './jurisdictions.ts'
 import { drawEvaluation, readEvaluation, reproduceEvaluation } from './kept-evaluations.ts'
 import { readBuilding } from './building.ts'
 import { readBuildingTable } from './building-table.ts'
-import { readBuildingReport, readEvaluationReport, reportOpening } from './reports.ts'
+import { readBuildingReport, readEvaluationReport, readOpeningReport, reportOpening } from './reports.ts'
 import { importSchedule } from './import-schedule.ts'
 import { listOpenings } from './list-openings.ts'
 import { listRules } from './list-rules.ts'
@@ -39,7 +39,7 @@ export const operations = {
   listQuantities, readQuantity, computeQuantities, takeOff, planCuts, analyzeDrivingRain,
   listAmendments, readAmendment, createDraft, readDraft, listDrafts, changeDraft, deleteDraft, previewDraft, adoptDraft,
   createProject, readProject, listProjects, changeProject, postEntries, readOpeningRecord, evaluateRecordedOpening, readJournal, exportProject,
-  listOpenings, readBuilding, readBuildingTable, readBuildingReport, importSchedule, readOpeningForm, postFormAnswers,
+  listOpenings, readBuilding, readBuildingTable, readBuildingReport, readOpeningReport, importSchedule, readOpeningForm, postFormAnswers,
   createToken, listTokens, revokeToken,
   createWebhook, listWebhooks, readWebhook, deleteWebhook, enableWebhook, rotateWebhookSecret, listDeliveries, pingWebhook, replayDelivery,
 } as const

@@ -1,8 +1,9 @@
 import { z } from 'zod'
 import { toMeasure, verdict, type Assessment } from '../evaluation/document.ts'
-import { evaluate } from '../evaluation/evaluate.ts'
+import { evaluateInFull, type FullEvaluation } from '../evaluation/evaluate.ts'
 import { nextToHide } from '../opening/facts.ts'
 import { holdPointId } from '../opening/hold-points.ts'
+import type { Opening } from '../opening/opening.ts'
 import { openingBy, type Basis, type OpeningRecord } from '../record/opening-record.ts'
 import { grantsOn, isCovered, verdictAsGranted } from '../record/waivers.ts'
 import type { Entry, Project } from '../store/journal.ts'
@@ -46,11 +47,17 @@ async function allEntries(records: RecordDependencies['records'], project: strin
 }
 
 /** An opening evaluated by one reading of its record, at the place and date of its project. */
-export function assessmentBy(deps: RecordDependencies, { jurisdiction, asOf, edition, publication }: Project, kept: OpeningRecord, basis: Basis): Answer<Assessment> {
+export function assessmentBy(deps: RecordDependencies, project: Project, kept: OpeningRecord, basis: Basis): Answer<Assessment> {
+  const evaluated = evaluatedBy(deps, project, kept, basis)
+  return evaluated.ok ? { ok: true, value: evaluated.value.full.assessment } : evaluated
+}
+
+/** The same with the opening as it was read, and with its quantities. */
+export function evaluatedBy(deps: RecordDependencies, { jurisdiction, asOf, edition, publication }: Project, kept: OpeningRecord, basis: Basis): Answer<{ readonly opening: Opening; readonly full: FullEvaluation }> {
   const opening = openingBy(basis, kept)
   if (!opening.ok) return failure('invalidInput', opening.problems)
   const ruleSet = resolvePlace(deps, { jurisdiction, asOf, edition, publication })
-  return ruleSet.ok ? { ok: true, value: evaluate(opening.value, ruleSet.value, deps.catalog, basis === 'asDesigned' ? null : kept.holdPoint) } : ruleSet
+  return ruleSet.ok ? { ok: true, value: { opening: opening.value, full: evaluateInFull(opening.value, ruleSet.value, deps.catalog, basis === 'asDesigned' ? null : kept.holdPoint) } } : ruleSet
 }
 
 /** How an opening stands, in a few words, given what its record comes to as seen, and as drawn where nobody has looked yet. */

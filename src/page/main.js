@@ -1,4 +1,4 @@
-import { element } from './element.js'
+import { element, useShapes } from './element.js'
 import { clearErrors, showErrors } from './errors.js'
 import { countKnown, described, fill, showFacts } from './fields.js'
 import { showResults, showVerdict, useWords } from './results.js'
@@ -31,6 +31,7 @@ async function begin() {
     const [known, points, jurisdictions, { openings }, words] = await Promise.all([all('/v1/facts'), get('/v1/hold-points'), all('/v1/jurisdictions'), get('/page/openings.json'), get('/page/words.json')])
     facts = known
     useWords(words)
+    useShapes(words.shapes)
     stages = new Map(points.items.map(({ id, title }) => [id, title]))
     at('facts').replaceChildren()
     showFacts(at('facts'), facts, points.items)

@@ -5,7 +5,7 @@ import type { Basis, OpeningRecord } from './opening-record.ts'
 import { grantFor, type Grant } from './waivers.ts'
 
 /** A mandatory rule that is not met, at one end where there are two. */
-export interface MandatoryFailure extends Pick<Finding, 'rule' | 'title' | 'part' | 'holdPoint' | 'measured' | 'required' | 'margin' | 'remedy' | 'cautions' | 'evidence' | 'withinResolution'> {
+export interface MandatoryFailure extends Pick<Finding, 'rule' | 'title' | 'part' | 'holdPoint' | 'measured' | 'required' | 'margin' | 'remedy' | 'cautions' | 'evidence' | 'chain' | 'withinResolution'> {
   readonly member: 'left' | 'right' | null
   /** The official has granted a waiver or a modification that is in force. */
   readonly waived: boolean
@@ -18,9 +18,9 @@ export interface MandatoryFailure extends Pick<Finding, 'rule' | 'title' | 'part
 export function mandatoryFailures(findings: readonly Finding[], record: OpeningRecord, { basis, grants }: { readonly basis: Basis; readonly grants: readonly Grant[] }): readonly MandatoryFailure[] {
   const failing = findings.filter(({ force, outcome }) => force === 'mandatory' && outcome === 'fail')
   return failing.flatMap((finding) => {
-    const { rule, title, part, holdPoint, required, remedy, cautions, evidence, withinResolution } = finding
+    const { rule, title, part, holdPoint, required, remedy, cautions, evidence, chain, withinResolution } = finding
     return endsOf(finding).map(({ member, measured, margin }) => ({
-      rule, title, part, holdPoint, member, measured, required, margin, remedy, cautions, evidence, withinResolution,
+      rule, title, part, holdPoint, member, measured, required, margin, remedy, cautions, evidence, chain, withinResolution,
       waived: grantFor(rule, grants)?.inForce === true,
       covered: finding.fact === null ? null : isHidden(finding.fact, record.holdPoint),
       seen: basis === 'asDesigned' ? null : readingBehind(finding, member, record),

@@ -81,10 +81,15 @@ export type Basis = (typeof bases)[number]
 
 /** The opening by one of three readings of its record: what was drawn, what was seen, or what was seen with the drawing where nobody has looked yet. */
 export function openingBy(basis: Basis, record: OpeningRecord): Checked<Opening, DescriptionCode> {
+  return describeOpening(descriptionBy(basis, record))
+}
+
+/** The same as it would be written in a request. */
+export function descriptionBy(basis: Basis, record: OpeningRecord): Readonly<Record<string, unknown>> {
   const design = record.designs.at(-1)?.description ?? {}
-  if (basis === 'asDesigned') return describeOpening({ ...design, basis: 'asDesigned' })
+  if (basis === 'asDesigned') return { ...design, basis: 'asDesigned' }
   const built = basis === 'asBuilt' ? describedBy(record.facts, identityOf(design)) : describedBy(record.facts, design)
-  return describeOpening({ ...built, basis: 'asBuilt' })
+  return { ...built, basis: 'asBuilt' }
 }
 
 /** What tells which opening it is, and in what units its papers are; the masonry opening is as drawn until somebody measures it. */

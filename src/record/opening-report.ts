@@ -5,6 +5,7 @@ import { valueOf, type Opening } from '../opening/opening.ts'
 import { quantitiesTakenOff } from '../quantities/building-take-off.ts'
 import { scheduledLintel, type ScheduledLintel } from '../quantities/lintel-schedule.ts'
 import type { ScheduledOpening } from '../quantities/schedule-pieces.ts'
+import type { UnitSystem } from '../units/dimension.ts'
 import { factsToCollect, type FactToCollect } from './facts-to-collect.ts'
 import { mandatoryFailures, type MandatoryFailure } from './mandatory-failures.ts'
 import type { Basis, OpeningRecord } from './opening-record.ts'
@@ -21,6 +22,8 @@ export interface OpeningReadiness extends Readiness {
 export interface OpeningReport {
   readonly opening: string
   readonly reference: string | null
+  /** In which it was described. */
+  readonly unitSystem: UnitSystem
   readonly holdPoint: HoldPoint | null
   readonly summary: Summary
   readonly tallies: readonly Tally[]
@@ -52,6 +55,7 @@ export function openingReport({ basis, record, opening, on }: Look, { assessment
   return {
     opening: record.opening,
     reference: assessment.subject.reference,
+    unitSystem: assessment.subject.unitSystem,
     holdPoint: record.holdPoint,
     summary: assessment.summary,
     tallies,

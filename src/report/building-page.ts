@@ -9,7 +9,7 @@ import { mark, outcomeMark, verdictMark } from './mark.ts'
 import type { FailureShown, OpeningShown, ReportedBuilding, WalkShown } from './reported-building.ts'
 import { reproduction } from './reproduce.ts'
 import { list, table } from './table.ts'
-import { counted, evidenceMark, unsigned } from './words.ts'
+import { counted, sourceLine, unsigned } from './words.ts'
 
 /** What the report on a building is made of. */
 export interface BuildingReport {
@@ -21,25 +21,29 @@ export interface BuildingReport {
   readonly path: string
   /** What rules are called, by their ids. */
   readonly titleOf: (rule: string) => string
-  readonly unitSystem: UnitSystem
 }
 
 /** The report on a building, from its record. The same record at the same moment gives the same report. */
 export function buildingPage(report: BuildingReport): string {
-  const { building, at, publicUrl, path, unitSystem } = report
+  const { building, at, publicUrl, path } = report
   const cautions = cautionsOf(building.failures)
   return htmlDocument({ title: `${building.title}: report on a building, ${at.slice(0, 10)}` }, html`<header><p class="kind">Report on a building with anchored brick veneer</p><h1>${said(building.title)}</h1>${placeOf(report)}</header>
 <main>
 ${summaryOf(building)}
 <p class="notice"><strong>Notice.</strong> ${building.notice}</p>
 ${cautionList(cautions)}
-${failureSection(building.failures, cautions, unitSystem)}
+${failureSection(building, cautions)}
 ${buildingStatus(building)}
 ${walkSection(building.walks)}
-${buildingTakeOff(building, unitSystem)}
+${buildingTakeOff(building, leadingOf(building.status))}
 ${openingsInShort(report)}
 ${reproduction({ publicUrl, path, request: null }, { catalog: building.catalog })}
 </main>`)
+}
+
+/** The system in which most openings were described leads where they are taken together. */
+function leadingOf(openings: ReportedBuilding['status']): UnitSystem {
+  return openings.filter(({ unitSystem }) => unitSystem === 'si').length * 2 > openings.length ? 'si' : 'inchPound'
 }
 
 const readings: Readonly<Record<string, string>> = { asDesigned: 'as designed', asBuilt: 'as seen', asBuiltOverDesign: 'as seen, and as drawn where nobody has looked yet' }
@@ -54,19 +58,22 @@ function summaryOf({ openings, evaluated, verdicts }: ReportedBuilding): Markup 
   return html`<section aria-labelledby="summary"><h2 id="summary">Summary</h2><p>${evaluated} of ${counted(openings, 'opening')} could be evaluated${verdicts.notEvaluated > 0 && `; ${verdicts.notEvaluated} could not and ${verdicts.notEvaluated === 1 ? 'is' : 'are'} in no other count`}.</p><ul class="tally">${(['fail', 'incomplete', 'attention', 'pass'] as const).map(count)}</ul></section>`
 }
 
-function failureSection(failures: readonly FailureShown[], cautions: Cautions, unitSystem: UnitSystem): Part {
+/** Each miss speaks in the system of its own opening. */
+function failureSection({ failures, status }: ReportedBuilding, cautions: Cautions): Part {
   if (failures.length === 0) return html`<section aria-labelledby="misses"><h2 id="misses">Mandatory rules not met</h2><p>None by what is known.</p></section>`
-  return html`<section aria-labelledby="misses"><h2 id="misses">Mandatory rules not met</h2>${failures.map((failure) => failureCard(failure, cautions, unitSystem))}</section>`
+  const systems = new Map(status.map(({ opening, unitSystem }) => [opening, unitSystem]))
+  return html`<section aria-labelledby="misses"><h2 id="misses">Mandatory rules not met</h2>${failures.map((failure) => failureCard(failure, cautions, systems.get(failure.opening) ?? leadingOf(status)))}</section>`
 }
 
-function failureCard({ opening, reference, rule, title, member, measured, required, margin, remedy, cautions: own, evidence, withinResolution, waived, covered, seen }: FailureShown, cautions: Cautions, unitSystem: UnitSystem): Markup {
+function failureCard(failure: FailureShown, cautions: Cautions, unitSystem: UnitSystem): Markup {
+  const { opening, reference, rule, title, member, measured, required, margin, remedy, cautions: own, withinResolution, waived, covered, seen } = failure
   const due = covered === true ? 'after cover-up' : 'before cover-up'
   return html`<article class="finding miss"><h3>${said(reference ?? opening)}: ${title}${endOf(member)} ${outcomeMark('fail')}${waived && html` <span class="force">waived</span>`}</h3>
 ${list([['Found', measured?.text ?? null], ['Required', required.text], ['Off by', margin && unsigned(margin, unitSystem)], ['Seen', seen && html`${seen.at} by ${said(seen.by)}`]], 'figures')}
 ${withinResolution && html`<p>Closer to the limit than the tape can tell.</p>`}
 ${remedy && list([[`Remedy ${due}`, covered === true ? remedy.afterCoverUp : remedy.beforeCoverUp]], 'remedies')}
 ${cautionReferences(own, cautions)}
-<p class="origin"><code>${rule}</code> limit ${evidenceMark(evidence)}</p></article>`
+<p class="origin"><code>${rule}</code> ${sourceLine(failure, null)}</p></article>`
 }
 
 /** What to look at on each walk: the openings with the most last chances first. */

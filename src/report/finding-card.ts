@@ -2,10 +2,10 @@ import type { Finding } from '../evaluation/document.ts'
 import { endOf } from '../evaluation/words.ts'
 import type { UnitSystem } from '../units/dimension.ts'
 import { cautionReferences, type Cautions } from './cautions.ts'
-import { html, type Markup, type Part } from './markup.ts'
+import { html, joined, type Markup, type Part } from './markup.ts'
 import { outcomeMark } from './mark.ts'
 import { list } from './table.ts'
-import { evidenceMark, factTitles, forceMark, sourceLine, unsigned } from './words.ts'
+import { evidenceMark, forceMark, notesOf, sourceLine, unsigned } from './words.ts'
 
 /** How a report speaks: the unit system that leads, the adoption that its head names, and the numbers of its cautions. */
 export interface Manner {
@@ -28,20 +28,9 @@ ${disagreementList(finding)}</article>`
 }
 
 /** What was found at each end, where there are two. */
-export function endsOf({ members }: Finding, unitSystem: UnitSystem): Part {
+export function endsOf({ members }: Finding, unitSystem: UnitSystem, between: Part = html`<br>`): Part {
   if (members.length < 2) return null
-  return members.map(({ member, outcome, measured, margin }, index) => html`${index === 0 ? null : html`<br>`}${member}: ${measured?.text ?? 'not known'}${outcome === 'fail' && margin !== null ? `, off by ${unsigned(margin, unitSystem)}` : outcome === 'fail' ? ', not met' : ''}`)
-}
-
-/** What a reader has to know before he relies on a decided finding. */
-export function notesOf({ withinResolution, differsByUnit, printedConflict, derivedFrom, outcome }: Finding): readonly string[] {
-  if (outcome !== 'pass' && outcome !== 'fail') return []
-  return [
-    ...(withinResolution ? ['Closer to the limit than the tape can tell.'] : []),
-    ...(differsByUnit ? ['The figure in the other unit system would decide otherwise.'] : []),
-    ...(printedConflict === null ? [] : [printedConflict]),
-    ...(derivedFrom.length > 0 ? [`Worked out from: ${factTitles(derivedFrom)}.`] : []),
-  ]
+  return joined(members.map(({ member, outcome, measured, margin }) => html`${member}: ${measured?.text ?? 'not known'}${outcome === 'fail' && margin !== null ? `, off by ${unsigned(margin, unitSystem)}` : outcome === 'fail' ? ', not met' : ''}`), between)
 }
 
 function noteList(finding: Finding): Markup | null {

@@ -10,6 +10,7 @@ import { findingsByHoldPoint } from './findings.ts'
 import { html, said, type Markup, type Part } from './markup.ts'
 import { verdictMark } from './mark.ts'
 import { quantitySection } from './quantities.ts'
+import { recordSection, type ReportedRecord } from './recorded.ts'
 import { reproduction, type Origin } from './reproduce.ts'
 import { list, table } from './table.ts'
 import { measureNext } from './to-measure.ts'
@@ -22,11 +23,13 @@ export interface ReportedOpening {
   /** Why there are no drawings, where there are none. */
   readonly withoutDrawings: string | null
   readonly origin: Origin
+  /** What is on record of it, where it is one that is recorded. */
+  readonly record?: ReportedRecord
   readonly paper?: Paper | null
 }
 
 /** The report on one opening, as a page to print and to read. The same evaluation gives the same report. */
-export function openingPage({ evaluation, drawings, withoutDrawings, origin, paper = null }: ReportedOpening): string {
+export function openingPage({ evaluation, drawings, withoutDrawings, origin, record, paper = null }: ReportedOpening): string {
   const { subject, findings, quantities, nextToMeasure, catalog, method, digest, notice } = evaluation
   const name = subject.reference ?? 'Opening'
   const manner: Manner = { unitSystem: subject.unitSystem, adoption: evaluation.adoption, cautions: cautionsOf(findings) }
@@ -35,6 +38,7 @@ export function openingPage({ evaluation, drawings, withoutDrawings, origin, pap
 ${verdictSection(evaluation)}
 <p class="notice"><strong>Notice.</strong> ${notice}</p>
 ${missList(evaluation)}
+${record ? recordSection(record, evaluation) : null}
 ${cautionList(manner.cautions)}
 ${measureNext(nextToMeasure)}
 ${drawingSection(drawings, withoutDrawings)}

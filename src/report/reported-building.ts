@@ -1,5 +1,6 @@
 import type { Finding, Verdict } from '../evaluation/document.ts'
 import type { HoldPoint } from '../opening/hold-points.ts'
+import type { UnitSystem } from '../units/dimension.ts'
 
 /** An amount in both unit systems. */
 interface InBoth {
@@ -26,6 +27,7 @@ export interface ReadinessShown {
 export interface OpeningShown extends Counts {
   readonly opening: string
   readonly reference: string | null
+  readonly unitSystem: UnitSystem
   readonly holdPoint: HoldPoint | null
   readonly verdict: Verdict
   readonly mandatoryFailures: number
@@ -34,7 +36,7 @@ export interface OpeningShown extends Counts {
   readonly readiness: readonly ReadinessShown[]
 }
 
-export interface FailureShown extends Pick<Finding, 'rule' | 'title' | 'holdPoint' | 'member' | 'measured' | 'required' | 'margin' | 'remedy' | 'cautions' | 'evidence' | 'withinResolution'> {
+export interface FailureShown extends Pick<Finding, 'rule' | 'title' | 'holdPoint' | 'member' | 'measured' | 'required' | 'margin' | 'remedy' | 'cautions' | 'evidence' | 'chain' | 'withinResolution'> {
   readonly opening: string
   readonly reference: string | null
   readonly waived: boolean

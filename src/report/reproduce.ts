@@ -29,7 +29,7 @@ ${list([
 ${request !== null && html`<p>Equal digest means the same answer for the same reasons. The request:</p><pre tabindex="0" role="region" aria-label="The request">${curlOf(publicUrl, request)}</pre>`}</section>`
 }
 
-/** A call that a POSIX shell takes as it stands. */
+/** A call that a POSIX shell takes as it stands. It may be broken where JSON has spaces, as paper is narrow. */
 export function curlOf(publicUrl: string, request: unknown): string {
-  return `curl -s ${publicUrl}/v1/evaluations -H 'content-type: application/json' -d '${JSON.stringify(request, null, 1).replaceAll("'", String.raw`'\''`)}'`
+  return `curl -s ${publicUrl}/v1/evaluations -H 'content-type: application/json' -d '${JSON.stringify(request, null, 1).replaceAll(/\n\s*/g, ' ').replaceAll("'", String.raw`'\''`)}'`
 }

@@ -27,6 +27,11 @@ dd{margin:0}
 .remedies dt{font-weight:600;color:inherit;display:inline}
 .remedies dd{display:inline;margin-left:.5ch}
 .mark{width:1.05em;height:1.05em;vertical-align:-.17em;flex:none}
+.mark .outline{fill:none;stroke:currentColor;stroke-width:1.4}
+.mark .sign{fill:none;stroke:currentColor;stroke-width:1.6}
+.mark.fail .outline{fill:currentColor}
+.mark.fail .sign{stroke:#fff;stroke-width:2}
+.mark.notApplicable .outline{stroke-dasharray:2.2 2}
 .outcome{white-space:nowrap}
 .counts .outcome{margin-right:1.25rem}
 .verdict h2{border:0;padding:0;margin-top:1.25rem;font-size:1.6rem}
@@ -52,7 +57,14 @@ thead{display:table-header-group}
 th,td{text-align:left;vertical-align:top;padding:.35rem .6rem .35rem 0;border-bottom:1px solid var(--line)}
 thead th{overflow-wrap:normal;border-bottom:1.5px solid var(--ink);font-size:.9em;color:var(--soft)}
 tbody th{font-weight:500;width:44%}
-.amounts tbody th{width:27%}.amounts td:nth-child(2){width:24%}
+.amounts tbody th{width:20%}.amounts td:nth-child(2){width:16%}
+.amount{white-space:nowrap}
+.steps{display:block;font-size:.92em}
+.settled tbody th{width:25%}.settled td:nth-child(2){width:18%}.settled td:nth-child(3){width:20%}
+.settled .origin,.settled .aside{margin:0}
+tbody .group th{width:auto;font-weight:700;padding-top:.7rem;}
+.group{break-after:avoid}
+.crew{columns:24rem 2;column-gap:1.5rem}.crew .wide{break-inside:avoid;margin:0 0 1rem}
 tr{break-inside:avoid}
 .wide{overflow-x:auto;margin:.6rem 0 1.2rem}
 .wide table{margin:0}
@@ -71,7 +83,6 @@ tr{break-inside:avoid}
 figcaption{margin-top:.4rem;font-size:.87em}
 .footnotes{list-style:none;padding:0;font-size:.8em;columns:2;column-gap:2rem}
 .footnotes li{break-inside:avoid;margin:.15rem 0}
-.footnotes span:first-child{font-weight:600}
 .reference,.mind a{display:inline-block;min-width:1.5rem;min-height:1.5rem;text-align:center;white-space:nowrap}
 .reference{font-size:.85em}
 :focus-visible{outline:3px solid #1b5fbf;outline-offset:2px}
@@ -85,16 +96,41 @@ h1{font-size:1.8rem}
 .ruled-out ul,ul.ruled-out,.facts,.footnotes{columns:1}
 }
 @media print{
-body{max-width:none;padding:0;font-size:9pt}
-h1{font-size:20pt}h2{font-size:13pt;margin-top:16pt}h3{font-size:11pt;margin-top:11pt}h4{font-size:10pt}
+body{max-width:none;padding:0;font-size:8.5pt;line-height:1.35}
+h1{font-size:18pt}h2{font-size:12pt;margin-top:10pt;padding-top:4pt}h3{font-size:10pt;margin-top:7pt}h4{font-size:9.5pt}
+h2::after{content:"";display:block;height:22mm;margin-bottom:-22mm}h2{break-inside:avoid}
 a{text-decoration:none}
 .reference,.mind a{display:inline;min-width:0;min-height:0}
 .wide{overflow:visible}
+.drawing{margin:4pt 0}
 .sheet{border:0;padding:0}
-pre{font-size:7.5pt;background:none}
-table{font-size:8.4pt}
-th,td{padding:2.5pt 6pt 2.5pt 0}
-.footnotes{columns:3}
+.sheet svg{max-height:228mm}
+.drawing:first-of-type svg{max-height:134mm}
+.callouts{display:none}
+pre{font-size:6.5pt;line-height:1.2;padding:0;border:0;background:none}
+table{font-size:7.5pt;line-height:1.25;margin:4pt 0 8pt}
+th,td{padding:1.5pt 6pt 1.5pt 0}
+.settled,.amounts{font-size:6.5pt;line-height:1.17}
+.settled td .aside::before{content:"– "}.amounts .aside::before{content:" "}
+.settled .aside,.amounts .aside,.amounts .steps{display:inline;margin:0 0 0 .4em}
+.evidence.memory{text-decoration:underline .5pt}
+.settled th,.settled td,.amounts th,.amounts td{padding:.7pt 5pt .7pt 0}
+tbody .group th{padding-top:3pt}
+.settled thead th,.amounts thead th,.crew thead th{font-size:1em}
+.settled,.amounts{display:block;columns:2;column-gap:6mm}
+.settled caption,.amounts caption{display:block;column-span:all}
+.settled thead,.amounts thead{display:none}
+.settled tbody,.amounts tbody,.settled tr,.amounts tr{display:block}
+.settled tr,.amounts tr{border-bottom:.5pt solid var(--line);padding:.7pt 0}
+.settled tbody th,.amounts tbody th,.settled td,.amounts td{display:inline;border:0;padding:0}
+.settled th .origin{display:inline;margin:0 .5em}
+.settled td:nth-child(2)::before{content:"Required: "}.settled td:nth-child(2)::after,.settled td:nth-child(3)::after{content:". "}
+.settled tbody th{font-weight:600}
+.amounts tbody th{font-weight:600}.amounts th::after{content:": "}.amounts td:nth-child(2)::after{content:". "}
+.in-full{font-size:6.3pt;line-height:1.2}
+.crew.narrow{columns:3;column-gap:5mm}.crew.broad{columns:2;column-gap:5mm}.crew .wide{margin:0 0 5pt}.crew table{font-size:6.5pt;line-height:1.2}.crew th,.crew td{padding:.6pt 4pt .6pt 0}
+.ruled-out li{font-size:7pt;line-height:1.2}
+.footnotes{columns:3;column-gap:5mm;font-size:6.3pt;line-height:1.2}.footnotes li{margin:.5pt 0}
 }
-@page{margin:16mm 10mm 16mm;@bottom-left{content:"An aid, not an approval. The adopted code and the authority having jurisdiction prevail.";font:7.5pt system-ui,sans-serif;color:#333}@bottom-right{content:counter(page) " / " counter(pages);font:8pt system-ui,sans-serif}@top-left{font:8pt system-ui,sans-serif;color:#333}}
+@page{margin:12mm 10mm 12mm;@bottom-left{content:"An aid, not an approval. The adopted code and the authority having jurisdiction prevail.";font:7.5pt system-ui,sans-serif;color:#333}@bottom-right{content:counter(page) " / " counter(pages);font:8pt system-ui,sans-serif}@top-left{font:8pt system-ui,sans-serif;color:#333}}
 `

@@ -5,7 +5,27 @@ export type Column<T> = readonly [title: string, of: (one: T) => Part]
 
 /** A table with a caption. Its head is repeated on each page; on a narrow screen each row becomes a block whose cells say their column. */
 export function table<T>(caption: Part, rows: readonly T[], columns: readonly Column<T>[], kind = 'plain'): Markup {
-  return html`<table class="stacks ${kind}"><caption>${caption}</caption><thead><tr>${columns.map(([title]) => html`<th scope="col">${title}</th>`)}</tr></thead><tbody>${rows.map((row) => html`<tr>${columns.map((column, index) => cell(column, row, index === 0))}</tr>`)}</tbody></table>`
+  return tableOf(caption, html`<tbody>${rowsOf(rows, columns)}</tbody>`, columns, kind)
+}
+
+/** Rows that belong together, under what they have in common. */
+export interface RowGroup<T> {
+  readonly id: string
+  readonly title: string
+  readonly rows: readonly T[]
+}
+
+/** The same with a line over each group of rows. */
+export function groupedTable<T>(caption: Part, groups: readonly RowGroup<T>[], columns: readonly Column<T>[], kind: string): Markup {
+  return tableOf(caption, groups.map(({ id, title, rows }) => html`<tbody><tr class="group"><th scope="rowgroup" colspan="${columns.length}" id="${id}">${title}</th></tr>${rowsOf(rows, columns)}</tbody>`), columns, kind)
+}
+
+function tableOf<T>(caption: Part, bodies: Part, columns: readonly Column<T>[], kind: string): Markup {
+  return html`<table class="stacks ${kind}"><caption>${caption}</caption><thead><tr>${columns.map(([title]) => html`<th scope="col">${title}</th>`)}</tr></thead>${bodies}</table>`
+}
+
+function rowsOf<T>(rows: readonly T[], columns: readonly Column<T>[]): Part {
+  return rows.map((row) => html`<tr>${columns.map((column, index) => cell(column, row, index === 0))}</tr>`)
 }
 
 /** A table of many narrow columns: on a narrow screen it is moved sideways by itself, and the page stays where it is. */

@@ -37,6 +37,23 @@ function chainStep(step: ChainStep): Part {
   return linked(stepText(step), step.action === 'published' ? step.readIn : (step.instrument?.href ?? null))
 }
 
+/** What a reader has to know before he relies on a decided finding. */
+export function notesOf({ withinResolution, differsByUnit, printedConflict, derivedFrom, outcome }: Finding): readonly string[] {
+  if (outcome !== 'pass' && outcome !== 'fail') return []
+  return [
+    ...(withinResolution ? ['Closer to the limit than the tape can tell.'] : []),
+    ...(differsByUnit ? ['The figure in the other unit system would decide otherwise.'] : []),
+    ...(printedConflict === null ? [] : [printedConflict]),
+    ...(derivedFrom.length > 0 ? [`Worked out from: ${factTitles(derivedFrom)}.`] : []),
+  ]
+}
+
+/** The same in one line, for a finding that tells in short how many sources disagree. */
+export function notesLine(finding: Finding): string {
+  const { length } = finding.disagreements
+  return [...notesOf(finding), ...(length > 0 ? [`${counted(length, 'source')} ${length === 1 ? 'says' : 'say'} otherwise.`] : [])].join(' ')
+}
+
 /** A text that leads to an address, where it is one of the web. */
 export function linked(text: string, address: string | null): Part {
   return address !== null && /^https?:\/\//.test(address) ? html`<a href="${address}">${text}</a>` : text

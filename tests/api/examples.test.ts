@@ -83,7 +83,7 @@ const steps: readonly Step[] = [
   { operation: 'listProjects' },
   { operation: 'postEntries', path: () => ({ project }) }, { operation: 'importSchedule', path: () => ({ project }) },
   { operation: 'postFormAnswers', path: () => here }, { operation: 'readOpeningForm', path: () => here, query: { holdPoint: 'lintelSet' } },
-  { operation: 'readOpeningRecord', path: () => here }, { operation: 'evaluateRecordedOpening', path: () => here, query: { basis: 'asBuilt' } },
+  { operation: 'readOpeningRecord', path: () => here }, { operation: 'readOpeningReport', path: () => here }, { operation: 'evaluateRecordedOpening', path: () => here, query: { basis: 'asBuilt' } },
   { operation: 'listOpenings', path: () => ({ project }) }, { operation: 'readJournal', path: () => ({ project }) },
   { operation: 'readBuilding', path: () => ({ project }) }, { operation: 'readBuildingTable', path: () => ({ project, table: 'openings' }) }, { operation: 'readBuildingReport', path: () => ({ project }) },
   ...['sarif', 'oscal', 'bcf'].map((format) => ({ operation: 'exportProject', path: () => ({ project, format }) })),

@@ -4,7 +4,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { jurisdictionService } from '../api/jurisdiction.ts'
 import { openBrowser } from '../form/browser.ts'
 import { buildingPage } from '../../src/report/building-page.ts'
-import { evaluated, reported } from '../report/reported.ts'
+import { evaluated, reported, reportedInFull } from '../report/reported.ts'
+import { boundsIn, pagesOf, printed, withBounds } from './printed.ts'
 import { smallBuilding } from './small-building.ts'
 
 // The page to try the service, and the reports, in a real browser. Widths: WCAG 2.2, 1.4.10 (reflow) names 320 CSS pixels.
@@ -170,7 +171,7 @@ describe.each([['a phone', phone], ['a desk', desk]] as const)('on %s', (_, view
 
   test('the report on a building has nothing against it by axe-core', async () => {
     const page = await chromium.browser.newPage({ viewport })
-    await page.setContent(buildingPage({ building: smallBuilding, at: '2026-03-09T12:00:00.000Z', publicUrl: 'https://wythe.example', path: '/v1/projects/p/building', titleOf: (rule) => rule, unitSystem: 'inchPound' }))
+    await page.setContent(buildingPage({ building: smallBuilding, at: '2026-03-09T12:00:00.000Z', publicUrl: 'https://wythe.example', path: '/v1/projects/p/building', titleOf: (rule) => rule }))
     expect(await violations(page)).toEqual([])
     await page.close()
   })
@@ -210,6 +211,27 @@ describe('on paper', () => {
     expect(await styleOf('thead', 'display')).toBe('table-header-group')
     expect(await styleOf('body', 'color')).toBe('rgb(22, 22, 26)')
     await page.close()
+  })
+})
+
+describe('a printed report', () => {
+  test.each(['A4', 'Letter'] as const)('on a fully described opening takes at most twelve pages of %s', async (format) => {
+    const pdf = await printed(chromium.browser, reportedInFull('baseline-window'), format)
+    expect(pagesOf(pdf)).toBeGreaterThan(6)
+    expect(pagesOf(pdf)).toBeLessThanOrEqual(12)
+  })
+
+  test.each([['missed-end-dam', 'A4'], ['metric-precast-sill', 'Letter']] as const)('on %s cuts no finding and no row over two pages of %s', async (fixture, format) => {
+    const bounded = withBounds(reportedInFull(fixture))
+    const bounds = boundsIn(await printed(chromium.browser, bounded.page, format))
+    expect(bounded.count).toBeGreaterThan(150)
+    expect(bounds.size).toBe(bounded.count)
+    expect([...bounds].filter(([, { first, last }]) => first !== last)).toEqual([])
+  })
+
+  test('would be seen to cut a finding', async () => {
+    const bounded = withBounds(reportedInFull('metric-precast-sill').replace('</style>', '.miss,tr{break-inside:auto!important}.miss p{margin:4cm 0!important}</style>'))
+    expect([...boundsIn(await printed(chromium.browser, bounded.page, 'A4')).values()].some(({ first, last }) => first !== last)).toBe(true)
   })
 })
 

@@ -11,7 +11,7 @@ export const smallBuilding: ReportedBuilding = {
   project: 'p', title: '12 Quarry Walk', jurisdiction: 'us-xa', asOf: '2026-03-01', editions: ['irc-2021'], basis: 'asBuilt', catalog: { release: '2026.2.0', digest: 'sha256:0' },
   openings: 2, evaluated: 1, verdicts: { pass: 0, attention: 0, incomplete: 0, fail: 1, notEvaluated: 1 },
   holdPoints: [{ holdPoint: 'lintelSet', title: 'Lintel on its bearings', ...counts, ready: 0, notReady: 1, signedOff: 1 }],
-  status: [{ opening: 'W-1', reference: 'W-1', holdPoint: 'lintelSet', verdict: 'fail', ...counts, mandatoryFailures: 1, mandatoryNotDetermined: 1, noLongerInSight: ['a'], readiness: [{ holdPoint: 'lintelSet', ready: false, signedOff: true, undecided: ['b'], notMet: ['c'], waived: [] }] }],
+  status: [{ opening: 'W-1', reference: 'W-1', unitSystem: 'inchPound', holdPoint: 'lintelSet', verdict: 'fail', ...counts, mandatoryFailures: 1, mandatoryNotDetermined: 1, noLongerInSight: ['a'], readiness: [{ holdPoint: 'lintelSet', ready: false, signedOff: true, undecided: ['b'], notMet: ['c'], waived: [] }] }],
   failures: [{ ...miss, opening: 'W-1', reference: 'W-1', waived: true, covered: false, seen: { at: '2026-03-02T09:00:00Z', by: 'crew' } }],
   walks: [{ holdPoint: 'lintelSet', title: 'Lintel on its bearings', openings: [{ opening: 'W-1', reference: 'W-1', facts: [{ title: 'Seat of the bearing', lastChance: true, mandatory: true }] }] }],
   lintels: [{ mark: 'L-1', count: 1, references: ['W-1'], width: both, support: 'looseSteelAngle', section: 'L4x4x1/4', chosen: 'lightest', length: both, bearing: both, weight: both }],

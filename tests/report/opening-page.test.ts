@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, test } from 'vitest'
+import { outcomeWords } from '../../src/evaluation/words.ts'
 import { holdPoints } from '../../src/opening/hold-points.ts'
 import { escaped } from '../../src/report/markup.ts'
 import { policyOf } from '../../src/report/document.ts'
@@ -12,9 +13,13 @@ const { evaluation } = missed
 
 const sections = sectionsOf(page)
 
-/** The sections of the findings by their hold points, up to the quantities. */
+/** What is said at each hold point: of what needs somebody, and of what is settled. */
 function sectionsOf(text: string): ReadonlyMap<string, string> {
-  return new Map([...text.matchAll(/<section class="hold-point" aria-labelledby="at-(\w+)">([\s\S]*?)(?=<section class="hold-point"|<section aria-labelledby="quantities")/g)].map(([, id = '', own = '']) => [id, own]))
+  const open = text.matchAll(/<section class="hold-point" aria-labelledby="at-(\w+)">([\s\S]*?)(?=<section class="hold-point"|<section aria-labelledby="(?:settled|quantities)")/g)
+  const settled = text.matchAll(/<tbody><tr class="group"><th scope="rowgroup" colspan="4" id="settled-(\w+)">([\s\S]*?)<\/tbody>/g)
+  const sections = new Map<string, string>()
+  for (const [, id = '', own = ''] of [...open, ...settled]) sections.set(id, (sections.get(id) ?? '') + own)
+  return sections
 }
 
 describe('every finding', () => {
@@ -23,14 +28,16 @@ describe('every finding', () => {
     expect(stands).toEqual([holdPoint])
   })
 
-  test.each(evaluation.findings)('$rule stands with its source and the grade of its evidence', ({ rule, holdPoint, chain, evidence, required, outcome }) => {
+  test.each(evaluation.findings)('$rule stands with its outcome, its requirement, its source and the grade of its evidence', ({ rule, title, holdPoint, chain, evidence, required, outcome }) => {
     const own = ownPart(sections.get(holdPoint) ?? '', rule)
     for (const { action, locator, document } of chain) {
       if (action === 'published') expect(own).toContain(escaped(locator ?? ''))
       else if (document !== evaluation.adoption) expect(own).toContain(escaped(document ?? ''))
     }
     expect(own).toContain(`class="evidence ${evidence}"`)
-    if (outcome !== 'notApplicable') expect(own).toContain(escaped(required.text))
+    expect(outcome === 'notDetermined' ? captionOver(sections.get(holdPoint) ?? '', rule) : own).toContain(` ${outcomeWords[outcome]}`)
+    if (required.text.length > 200) expect(page).toContain(`<p class="in-full" id="all-${rule}">${escaped(`${title}: ${required.text}`)}.</p>`)
+    else expect(own).toContain(escaped(required.text))
   })
 
   test('that is missed has its remedies, and its cautions by number', () => {
@@ -48,15 +55,27 @@ describe('every finding', () => {
     }
   })
 
-  test('stands in the order of the work', () => {
-    const order = [...sections.keys()]
-    expect(order).toEqual(holdPoints.map(({ id }) => id).filter((id) => sections.has(id)))
+  test.each([['at', 12], ['settled', 12]] as const)('stands in the order of the work: %s', (of, most) => {
+    const order = [...page.matchAll(new RegExp(`id="${of}-(\\w+)"`, 'g'))].map(([, id]) => id)
+    expect(order.length).toBeGreaterThan(most / 2)
+    expect(order).toEqual(holdPoints.map(({ id }) => id as string).filter((id) => order.includes(id)))
+  })
+
+  test('that is met stands with what was found, at each end', () => {
+    const met = evaluation.findings.filter(({ outcome }) => outcome === 'pass')
+    expect(met.length).toBeGreaterThan(20)
+    for (const { rule, holdPoint, members, measured } of met) for (const end of members.length > 1 ? members : [{ measured }]) if (end.measured) expect(ownPart(sections.get(holdPoint) ?? '', rule)).toContain(escaped(end.measured.text))
   })
 })
 
 /** What is said of one rule: its card, its row or its line. */
 function ownPart(section: string, rule: string): string {
-  return section.split(/(?=<article|<tr>|<li><span id)/).find((part) => part.includes(`id="${rule}"`)) ?? ''
+  return section.split(/(?=<article|<tr>)/).find((part) => part.includes(`id="${rule}"`)) ?? ''
+}
+
+/** The caption of the table in which a rule stands. */
+function captionOver(section: string, rule: string): string {
+  return /<caption>([\s\S]*?)<\/caption>/.exec(section.slice(section.lastIndexOf('<caption>', section.indexOf(`id="${rule}"`))))?.[1] ?? ''
 }
 
 describe('the page', () => {
@@ -68,10 +87,12 @@ describe('the page', () => {
 
   test('says every figure that was computed, and what is missing for the others', () => {
     const quantities = page.slice(page.indexOf('id="quantities"'))
-    for (const { title, value, status, tables } of evaluation.quantities) {
+    const plain = quantities.replaceAll(/<[^>]+>/g, '')
+    for (const { title, value, status, formula, steps, indicative, tables } of evaluation.quantities) {
       expect(quantities).toContain(escaped(title))
       if (status === 'computed' && !/ (in|ft|lbf|psi)/.test(value ?? '')) expect(quantities).toContain(escaped(value ?? ''))
-      for (const table of tables) expect(quantities).toContain(escaped(`${title}: ${table.title}`))
+      if (status === 'computed') for (const told of [formula, ...steps]) expect(plain).toContain(escaped(told))
+      for (const table of tables) expect(quantities.includes(escaped(`${title}: ${table.title}`))).toBe(!indicative)
     }
   })
 

@@ -18,9 +18,13 @@ export interface EvaluatedOpening {
   readonly evaluation: Evaluation
 }
 
+function described(fixture: string): object {
+  return parse(readFileSync(`tests/fixtures/openings/${fixture}.yaml`, 'utf8')) as object
+}
+
 /** A fixture as it is evaluated at the invented city, with something changed. */
 export function evaluated(fixture: string, change: object = {}): EvaluatedOpening {
-  const opening = { ...(parse(readFileSync(`tests/fixtures/openings/${fixture}.yaml`, 'utf8')) as object), ...change }
+  const opening = { ...described(fixture), ...change }
   const deps = { catalog, now: () => new Date('2026-03-01T12:00:00Z'), newId: () => 'id-1' }
   const answered = evaluateAs(unread, deps, { ...around, opening })
   if (!answered.ok) throw new Error(JSON.stringify(answered.problems))
@@ -30,6 +34,11 @@ export function evaluated(fixture: string, change: object = {}): EvaluatedOpenin
 
 export function reported({ opening, full, evaluation }: EvaluatedOpening, change: Partial<ReportedOpening> = {}): string {
   return openingPage({ evaluation, drawings: drawings(opening, full), withoutDrawings: null, origin: { publicUrl: 'https://wythe.example', path: null, request: { ...around, opening: {} } }, ...change })
+}
+
+/** The report on a fixture with everything in it, the whole request too. */
+export function reportedInFull(fixture: string): string {
+  return reported(evaluated(fixture), { origin: { publicUrl: 'https://wythe.example', path: null, request: { ...around, opening: described(fixture) } } })
 }
 
 const validator = new HtmlValidate({

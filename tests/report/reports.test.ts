@@ -96,4 +96,98 @@ describe('a report on a building', async () => {
   test('is the same over GraphQL', async () => {
     expect((await graphql('query R($project: String!) { buildingReport(project: $project) }', { project }))['buildingReport']).toBe(text)
   })
+
+  test('says the source of each miss, publication and place in it', () => {
+    expect(part('misses', 'id="status"')).toMatch(/<code>lintel\.bearing-length<\/code> <span class="source">[\s\S]*?irc 2021 R703\.8\.3[\s\S]*?class="evidence /)
+  })
+
+  test('leads with the units of most of its openings, and at each miss with those of its own', async () => {
+    const metric = id(100)
+    const described = (reference: string, lengthUnit: string, width: number, bearing: string) => ({ reference, lengthUnit, opening: { kind: 'window', width, height: width }, head: { support: { kind: 'looseSteelAngle', bearing } } })
+    await http.post('/v1/projects').set('authorization', bearer).send({ id: metric, title: 'Millimeters', jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01' }).expect(201)
+    await http.post(`/v1/projects/${metric}/entries`).set('authorization', bearer).send({ entries: [
+      { id: id(101), opening: 'M-1', ...said, design: { description: described('M-1', 'mm', 1200, '100') } },
+      { id: id(102), opening: 'M-2', ...said, design: { description: described('M-2', 'mm', 1500, '200') } },
+      { id: id(103), opening: 'I-1', ...said, design: { description: described('I-1', 'in', 48, '4') } },
+    ] }).expect(200)
+    const { text: page } = await http.get(`/v1/projects/${metric}/report`).set('authorization', bearer).expect(200)
+    const offBy = (reference: string) => new RegExp(`<bdi>${reference}</bdi>: Lintel bearing[\\s\\S]*?<dt>Off by</dt><dd>([^<]*)`).exec(page)?.[1]
+    expect([offBy('M-1'), offBy('I-1')]).toEqual([expect.stringMatching(/^52\.4 mm \(/), expect.stringMatching(/^2 in \(50\.8 mm/)])
+    expect(/Lintel schedule[\s\S]*?<tbody>([\s\S]*?)<\/tbody>/.exec(page)?.[1]).toMatch(/<td>[\d.]+ mm \([\d /]+ ?in\)<\/td>/)
+  })
+})
+
+describe('a report on an opening by its record', async () => {
+  const built = id(200)
+  const name = 'W-7'
+  const path = `/v1/projects/${built}/openings/${name}`
+  const post = (entries: readonly object[]) => http.post(`/v1/projects/${built}/entries`).set('authorization', bearer).send({ entries: entries.map((entry) => ({ opening: name, by: '<b>inspector</b>', ...entry })) }).expect(200)
+  const bearing = (entry: number, at: string, member: string, value: string) => ({ id: id(entry), at, observation: { fact: 'head.support.bearing', member, value, method: 'examine', holdPoint: 'lintelSet' } })
+  const rule = 'lintel.bearing-length'
+  const instrument = { kind: 'notice', number: 'V-12', adopted: '2026-03-04' }
+  await http.post('/v1/projects').set('authorization', bearer).send({ id: built, title: 'House', jurisdiction: 'us-xa-101-2400000', asOf: '2026-03-01' }).expect(201)
+  await post([{ id: id(201), at: '2026-03-01T09:00:00Z', design: { description: { ...opening, reference: name, head: { support: { kind: 'looseSteelAngle', bearing: '8' } } } } }])
+  await post([bearing(202, '2026-03-02T09:00:00Z', 'right', '3 in'), bearing(203, '2026-03-02T09:01:00Z', 'left', '2 in')])
+  await post([{ id: id(204), at: '2026-03-03T09:00:00Z', remedy: { rule, member: 'right', work: 'Set a longer angle', due: '2026-03-20' } }])
+  await post([{ id: id(205), at: '2026-03-03T10:00:00Z', verification: { rule, member: 'right', result: 'mended', holdPoint: 'lintelSet' } }, bearing(206, '2026-03-03T11:00:00Z', 'left', '7 in')])
+  await post([{ id: id(207), at: '2026-03-04T09:00:00Z', signOff: { holdPoint: 'lintelSet', reason: 'Scaffold <has> to go' } }])
+  const read = async () => (await http.get(`${path}/report`).set('authorization', bearer).expect(200).expect('content-type', html)).text
+  const text = await read()
+  const record = text.slice(text.indexOf('id="record"'), text.indexOf('</section>', text.indexOf('id="record"')))
+  const rows = [...record.matchAll(/<tr>([\s\S]*?)<\/tr>/g)].map(([, row = '']) => row.replaceAll(/<[^>]+>/g, ' ').replaceAll(/\s+/g, ' '))
+  const rowWith = (...words: readonly string[]) => rows.filter((row) => words.every((word) => row.includes(word)))
+
+  test('is of what is known now: as seen, and as drawn where nobody has looked', async () => {
+    const answered = await http.get(`${path}/evaluation?basis=asBuiltOverDesign`).set('authorization', bearer).expect(200)
+    expect(text).toContain((answered.body as { digest: string }).digest)
+    expect(text).toContain(`href="https://wythe.example${path}/evaluation?basis=asBuiltOverDesign"`)
+    expect(text).toContain('data-kind="elevation"')
+    expect(text).toContain('Structural results must be confirmed by a licensed professional')
+    expect(text).toContain('the authority having jurisdiction')
+  })
+
+  test('has the request that gives the same evaluation without the record', async () => {
+    const call = /<pre[^>]*>[\s\S]*? -d &#39;([\s\S]*?)&#39;<\/pre>/.exec(text)?.[1] ?? ''
+    const answered = await http.post('/v1/evaluations').send(JSON.parse(call.replaceAll('&quot;', '"').replaceAll('&amp;', '&')) as object).expect(200)
+    expect(text).toContain((answered.body as { digest: string }).digest)
+  })
+
+  test('tells which readings contradict each other, with who read what and when', () => {
+    expect(rowWith('Bearing', 'left end', '7 in , 2026-03-03T11:00:00Z by &lt;b&gt;inspector&lt;/b&gt;', '2 in , 2026-03-02T09:01:00Z')).toHaveLength(1)
+    expect(rowWith('right end', '3 in , 2026')).toEqual([])
+  })
+
+  test('tells each sign-off with what was known when it was given', () => {
+    expect(rowWith('Lintel on its bearings', '2026-03-04T09:00:00Z by', `not ready: not determined: ${rule}`, 'Scaffold &lt;has&gt; to go')).toHaveLength(1)
+  })
+
+  test('tells what is said to be mended from what a reading has settled', () => {
+    expect(rowWith(rule, 'right end', 'Said to be mended', 'Set a longer angle , chosen 2026-03-03T09:00:00Z', 'due 2026-03-20', 'said mended 2026-03-03T10:00:00Z')).toHaveLength(1)
+    expect(rowWith(rule, 'left end', 'Settled by a reading')).toHaveLength(1)
+    expect(record).toContain('No waiver or modification is in force.')
+  })
+
+  test('is valid HTML, and the same over GraphQL', async () => {
+    expect(await complaintsAbout(text)).toEqual([])
+    expect(lasting((await graphql('query R($project: String!, $opening: String!) { openingReport(project: $project, opening: $opening) }', { project: built, opening: name }))['openingReport'])).toBe(lasting(text))
+  })
+
+  test('tells the waivers that count, and how many ran out', async () => {
+    await post([
+      { id: id(208), at: '2026-03-05T09:00:00Z', waiver: { rule, kind: 'waiver', instrument, grantedBy: 'building official', conditions: 'Until the <lintel> is changed' } },
+      { id: id(209), at: '2026-03-05T09:00:00Z', waiver: { rule, kind: 'waiver', instrument, grantedBy: 'building official', expires: '2020-01-01' } },
+    ])
+    const later = await read()
+    const plain = later.replaceAll(/<[^>]+>/g, ' ').replaceAll(/\s+/g, ' ')
+    expect(plain).toContain('waiver by building official : V-12 without an end Until the &lt;lintel&gt; is changed yes: not met')
+    expect(plain).toContain('1 waiver or modification ran out and counts no more.')
+    expect(plain).toContain(`right end ${rule} mandatory Waived`)
+    expect(await complaintsAbout(later)).toEqual([])
+  })
+
+  test('of what is not on record is not there; of what is not described far enough it says what is missing', async () => {
+    await http.get(`/v1/projects/${built}/openings/none/report`).set('authorization', bearer).expect(404)
+    await http.post(`/v1/projects/${built}/entries`).set('authorization', bearer).send({ entries: [{ id: id(210), opening: 'bare', at: '2026-03-05T09:00:00Z', by: 'crew', observation: { fact: 'sill.slope', value: '10 deg', method: 'test', holdPoint: 'jambRise' } }] }).expect(200)
+    await http.get(`/v1/projects/${built}/openings/bare/report`).set('authorization', bearer).expect(422)
+  })
 })

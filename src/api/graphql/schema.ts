@@ -56,6 +56,7 @@ const queries: Readonly<Record<string, AnyOperation>> = {
   building: operations.readBuilding,
   buildingTable: operations.readBuildingTable,
   buildingReport: operations.readBuildingReport,
+  openingReport: operations.readOpeningReport,
   releases: operations.listReleases,
   tokens: operations.listTokens,
   webhooks: operations.listWebhooks,

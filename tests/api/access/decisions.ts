@@ -18,7 +18,7 @@ export const decisions: Readonly<Record<Decision, Readonly<Record<string, string
     readEvaluation: 'keptEvaluation', reproduceEvaluation: 'reproduction', readEvaluationReport: 'evaluationReport', drawEvaluation: 'keptDrawing', listProjects: 'projects', readProject: 'project', changeProject: 'changeProject',
     postEntries: 'postEntries', importSchedule: 'importSchedule', postFormAnswers: 'postFormAnswers', readOpeningRecord: 'openingRecord',
     evaluateRecordedOpening: 'recordedEvaluation', readOpeningForm: 'openingForm', readJournal: 'journal', exportProject: 'projectExport',
-    listOpenings: 'openings', readBuilding: 'building', readBuildingTable: 'buildingTable', readBuildingReport: 'buildingReport',
+    listOpenings: 'openings', readBuilding: 'building', readBuildingTable: 'buildingTable', readBuildingReport: 'buildingReport', readOpeningReport: 'openingReport',
   },
   recordAll: { createProject: 'createProject' },
   amend: {

@@ -18,6 +18,7 @@ const inputs: Readonly<Record<string, Input>> = {
   readBuildingReport: {},
   exportProject: { format: 'sarif' },
   readOpeningRecord: { opening: 'w-1' },
+  readOpeningReport: { opening: 'w-1' },
   readOpeningForm: { opening: 'w-1', holdPoint: 'lintelSet' },
   evaluateRecordedOpening: { opening: 'w-1', basis: 'asDesigned' },
   postEntries: { entries: [{ id: id(12), opening: 'w-1', ...by, design: { description: window, replaces: null } }] },
@@ -33,7 +34,7 @@ const routes = (await routesOf(service.app)).filter(({ path }) => path.includes(
 const fields = fieldsOf().filter(({ name, described }) => name !== 'keepEvaluation' && described.args.some((one) => one.name === 'project'))
 const operationOf: Readonly<Record<string, string>> = {
   project: 'readProject', openings: 'listOpenings', building: 'readBuilding', buildingTable: 'readBuildingTable', buildingReport: 'readBuildingReport', projectExport: 'exportProject', journal: 'readJournal',
-  openingRecord: 'readOpeningRecord', openingForm: 'readOpeningForm', recordedEvaluation: 'evaluateRecordedOpening',
+  openingRecord: 'readOpeningRecord', openingReport: 'readOpeningReport', openingForm: 'readOpeningForm', recordedEvaluation: 'evaluateRecordedOpening',
 }
 const ids: Record<string, string> = {}
 
