@@ -5571,6 +5571,7 @@ export interface operations {
                  */
                 "application/json": Record<string, never>;
                 "application/yaml": string;
+                "text/yaml": string;
             };
         };
         responses: {
@@ -5758,6 +5759,7 @@ export interface operations {
                  */
                 "application/json": Record<string, never>;
                 "application/yaml": string;
+                "text/yaml": string;
             };
         };
         responses: {
