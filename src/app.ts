@@ -15,7 +15,7 @@ import { health } from './api/rest/health.ts'
 import { rest } from './api/rest/index.ts'
 import type { LineThreads } from './api/rest/line-threads.ts'
 import { reference } from './api/rest/reference.ts'
-import { logTrace } from './api/trace.ts'
+import { logTraces } from './api/trace.ts'
 
 declare module 'fastify' {
   interface FastifyInstance {
@@ -67,7 +67,7 @@ export async function buildApp({ deps, publicUrl, doorkeeping = { anonymous: 'ev
     requestTimeout: 0, // awaitRequests sees to it, since a batch may last
     trustProxy: [...trustedProxies],
     genReqId: () => deps.newId(),
-    childLoggerFactory: logTrace,
+    childLoggerFactory: logTraces(deps.newTraceId),
     schemaController: nothingCompiled,
     forceCloseConnections: 'idle',
     return503OnClosing: false, // what is under way is answered, and readiness tells that the end has begun

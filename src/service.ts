@@ -51,7 +51,13 @@ export async function openService({ catalogDir, catalogRelease, releasePublicKey
 }
 
 function dependenciesOf(records: Records, active: ServiceDependencies['active'], webhooks: ServiceDependencies['webhooks']): ServiceDependencies {
-  return { records, active, webhooks, now: () => new Date(), newId: randomUUID, newSecret: () => `wythe_${randomBytes(32).toString('base64url')}`, giveWay: () => setImmediate() }
+  return { records, active, webhooks, now: () => new Date(), newId: randomUUID, newTraceId, newSecret: () => `wythe_${randomBytes(32).toString('base64url')}`, giveWay: () => setImmediate() }
+}
+
+/** 16 random bytes; all zeros would name no trace. */
+export function newTraceId(): string {
+  const id = randomBytes(16).toString('hex')
+  return /[^0]/.test(id) ? id : newTraceId()
 }
 
 /** Takes what is due from the outbox and posts it, beside other replicas that do the same. Nothing is sent before it is started. */

@@ -9,7 +9,10 @@ import { sendProblem } from './send-problem.ts'
 import { traceparentIn } from './trace.ts'
 
 /** What the service is given once; the caller and the catalog of the moment are added for each request, and the address of the service by the application. */
-export type ServiceDependencies = Omit<RecordDependencies, 'caller' | 'catalog' | 'publicUrl'>
+export interface ServiceDependencies extends Omit<RecordDependencies, 'caller' | 'catalog' | 'publicUrl'> {
+  /** For a request whose caller names no trace: 32 hexadecimal digits, not all zeros (W3C Trace Context). */
+  readonly newTraceId: () => string
+}
 
 declare module 'fastify' {
   interface FastifyRequest {

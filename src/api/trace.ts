@@ -1,3 +1,4 @@
+import type { IncomingMessage } from 'node:http'
 import type { FastifyServerOptions } from 'fastify'
 
 const traceparent = /^(?!ff)[0-9a-f]{2}-(?!0{32})([0-9a-f]{32})-(?!0{16})[0-9a-f]{16}-[0-9a-f]{2}(?:$|-)/
@@ -13,8 +14,18 @@ export function traceparentIn(header: string | string[] | undefined): string | u
   return typeof header === 'string' && traceOf(header) !== undefined ? header : undefined
 }
 
-/** Puts the trace into every line that is logged about a request, under the name that OpenTelemetry gives it in logs. */
-export const logTrace: NonNullable<FastifyServerOptions['childLoggerFactory']> = (logger, bindings, options, { headers }) => {
-  const trace = traceOf(headers['traceparent'])
-  return logger.child(trace === undefined ? bindings : { ...bindings, trace_id: trace }, options)
+const logged = new WeakMap<IncomingMessage, string>()
+
+/** Puts a trace into every line that is logged about a request, under the name that OpenTelemetry gives it in logs: that of its caller, else one of its own. */
+export function logTraces(newTraceId: () => string): NonNullable<FastifyServerOptions['childLoggerFactory']> {
+  return (logger, bindings, options, raw) => {
+    const trace = traceOf(raw.headers['traceparent']) ?? newTraceId()
+    logged.set(raw, trace)
+    return logger.child({ ...bindings, trace_id: trace }, options)
+  }
+}
+
+/** The trace that the log lines of a request name. */
+export function loggedTrace(raw: IncomingMessage): string | undefined {
+  return logged.get(raw)
 }

@@ -1,14 +1,15 @@
 import { setTimeout as later } from 'node:timers/promises'
-import { context, diag, DiagLogLevel, isSpanContextValid, propagation, ROOT_CONTEXT, SpanKind, SpanStatusCode, trace, TraceFlags, type Context, type Span } from '@opentelemetry/api'
+import { context, createContextKey, diag, DiagLogLevel, isSpanContextValid, propagation, ROOT_CONTEXT, SpanKind, SpanStatusCode, trace, TraceFlags, type Context, type Span } from '@opentelemetry/api'
 import { OTLPTraceExporter } from '@opentelemetry/exporter-trace-otlp-http'
 import { detectResources, envDetector, resourceFromAttributes } from '@opentelemetry/resources'
-import { BatchSpanProcessor, NodeTracerProvider } from '@opentelemetry/sdk-trace-node'
+import { BatchSpanProcessor, NodeTracerProvider, RandomIdGenerator, type IdGenerator } from '@opentelemetry/sdk-trace-node'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import type { Follow, Tally } from '../operations/operation.ts'
 import type { ActiveCatalog } from '../store/active-catalog.ts'
 import { followedRecords, type FollowCall } from '../store/followed-records.ts'
 import type { Records } from '../store/records.ts'
 import type { Send } from '../webhooks/send.ts'
+import { loggedTrace } from './trace.ts'
 
 /**
  * Spans of requests, operations, calls of the store and deliveries, sent to a collector by OTLP over HTTP. Their attributes
@@ -41,7 +42,7 @@ export function startTracing(active: ActiveCatalog, log: TracingLog): Tracing {
   const told = (message: string): void => log.warn({ fault: message.slice(0, 500) }, 'spans cannot be handed over')
   diag.setLogger({ verbose: silent, debug: silent, info: silent, warn: silent, error: told }, { logLevel: DiagLogLevel.ERROR, suppressOverrideMessage: true })
   const resource = resourceFromAttributes({ 'service.name': 'wythe' }).merge(detectResources({ detectors: [envDetector] }))
-  const provider = new NodeTracerProvider({ resource, spanProcessors: [new BatchSpanProcessor(new OTLPTraceExporter())] })
+  const provider = new NodeTracerProvider({ resource, idGenerator, spanProcessors: [new BatchSpanProcessor(new OTLPTraceExporter())] })
   provider.register()
   return {
     watch,
@@ -58,6 +59,15 @@ export function startTracing(active: ActiveCatalog, log: TracingLog): Tracing {
 }
 
 const tracer = trace.getTracer('wythe')
+
+const ownTrace = createContextKey('the trace of a request whose caller names none')
+const randomIds = new RandomIdGenerator()
+
+/** A trace that begins with a request has the id that its log lines name. */
+const idGenerator: IdGenerator = {
+  generateTraceId: () => (context.active().getValue(ownTrace) as string | undefined) ?? randomIds.generateTraceId(),
+  generateSpanId: () => randomIds.generateSpanId(),
+}
 
 /** What platforms ask every few seconds would bury all else. */
 const unwatched: readonly string[] = ['/livez', '/readyz']
@@ -80,7 +90,8 @@ function begun(request: FastifyRequest, reply: FastifyReply, route: string | und
   const method = methods.includes(request.method) ? request.method : '_OTHER'
   const attributes = { 'http.request.method': method, 'url.scheme': request.protocol, 'network.protocol.version': request.raw.httpVersion, ...(route === undefined ? {} : { 'http.route': route }) }
   const parent = propagation.extract(ROOT_CONTEXT, request.headers)
-  const span = tracer.startSpan([method === '_OTHER' ? 'HTTP' : method, route].filter(Boolean).join(' '), { kind: SpanKind.SERVER, attributes }, parent)
+  const named = context.active().setValue(ownTrace, loggedTrace(request.raw))
+  const span = context.with(named, () => tracer.startSpan([method === '_OTHER' ? 'HTTP' : method, route].filter(Boolean).join(' '), { kind: SpanKind.SERVER, attributes }, parent))
   // What happens because of this request has this span for its parent.
   request.headers['traceparent'] = traceparentOf(span) ?? request.headers['traceparent']
   reply.raw.once('close', () => end(span, reply.raw.statusCode, reply.raw.writableFinished))

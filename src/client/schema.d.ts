@@ -1019,7 +1019,7 @@ export interface paths {
         put?: never;
         /**
          * Make a webhook
-         * @description Sends events to an address from now on: CloudEvents in JSON, signed as Standard Webhooks says. The signing secret is shown once. Each event is delivered at least once and may overtake another; what is not taken is tried again for about three days.
+         * @description Sends events to an address from now on: CloudEvents in JSON, signed as Standard Webhooks says, by a secret that is shown once or by a key of which only the public half is shown. Each event is delivered at least once and may overtake another; what is not taken is tried again for about three days.
          */
         post: operations["createWebhook"];
         delete?: never;
@@ -1063,7 +1063,7 @@ export interface paths {
         put?: never;
         /**
          * Change the signing secret
-         * @description Makes a new signing secret, shown once. For 24 hours deliveries carry a signature by each, so that the receiver can change over without losing one.
+         * @description Makes a new signing secret, shown once, or a new pair of keys, whose public key is in the webhook. For 24 hours deliveries carry a signature by each, so that the receiver can change over without losing one.
          */
         post: operations["rotateWebhookSecret"];
         delete?: never;
@@ -3726,7 +3726,7 @@ export interface components {
             opening: components["schemas"]["OpeningInput"];
         };
         /**
-         * @description How the newest signing secret lies in the store. Encrypted needs WEBHOOK_KEY in the configuration.
+         * @description How the newest signing secret or private key lies in the store. Encrypted needs WEBHOOK_KEY in the configuration.
          * @enum {string}
          */
         SecretKept: "encrypted" | "inTheClear";
@@ -4412,8 +4412,11 @@ export interface components {
             disabledAt: string | null;
             disabledBecause: components["schemas"]["DisabledBecause"] | null;
             lastDeliveredAt: string | null;
+            signature: components["schemas"]["WebhookSignature"];
+            /** @description What signatures by Ed25519 are checked by: "whpk_" and the Base64 of 32 bytes. Null for HMAC. */
+            publicKey: string | null;
             secretKept: components["schemas"]["SecretKept"];
-            /** @description After a change of the secret. */
+            /** @description After a change of the secret or key. */
             oldSecretSignsUntil: string | null;
             createdAt: string;
         };
@@ -4430,13 +4433,20 @@ export interface components {
             /** @description Events of these projects only. Adopted amendments and kept evaluations belong to no project and are not narrowed by it. */
             projects?: string[] | null;
             description?: string | null;
+            /** @description hmac when left out. It stays as long as the webhook. */
+            signature?: components["schemas"]["WebhookSignature"] | null;
         };
+        /**
+         * @description How deliveries are signed: by HMAC-SHA256 with a secret that the receiver knows too (`v1` of Standard Webhooks), or by Ed25519 with a key that only the service has (`v1a`); anybody can check that with the public key, and nobody else can sign.
+         * @enum {string}
+         */
+        WebhookSignature: "hmac" | "ed25519";
         /** @enum {string} */
         WebhookState: "active" | "disabled";
         WebhookWithSecret: {
             webhook: components["schemas"]["Webhook"];
-            /** @description The signing secret, "whsec_" and Base64. Shown this once. */
-            secret: string;
+            /** @description The signing secret, "whsec_" and Base64. Shown this once. Null for Ed25519, whose private key is never shown. */
+            secret: string | null;
         };
         WeightView: {
             inchPound: string;
@@ -5586,6 +5596,7 @@ export interface operations {
                  */
                 "application/json": Record<string, never>;
                 "application/yaml": string;
+                "text/yaml": string;
             };
         };
         responses: {
@@ -5773,6 +5784,7 @@ export interface operations {
                  */
                 "application/json": Record<string, never>;
                 "application/yaml": string;
+                "text/yaml": string;
             };
         };
         responses: {

@@ -1,12 +1,14 @@
 import { z } from 'zod'
 import type { Delivery, Webhook } from '../store/outbox.ts'
 import { eventNames, type EventName } from '../webhooks/event.ts'
-import { isEncrypted } from '../webhooks/secret.ts'
+import { isEncrypted, signatureKinds } from '../webhooks/secret.ts'
 
 const text = z.string()
 
 export const webhookId = text.max(100).meta({ description: 'The id of the webhook.' })
 export const eventType = z.enum(eventNames).meta({ id: 'EventType', description: 'What one can listen for. As a CloudEvent its type begins with "wythe.".' })
+
+export const signatureKind = z.enum(signatureKinds).meta({ id: 'WebhookSignature', description: 'How deliveries are signed: by HMAC-SHA256 with a secret that the receiver knows too (`v1` of Standard Webhooks), or by Ed25519 with a key that only the service has (`v1a`); anybody can check that with the public key, and nobody else can sign.' })
 
 export const webhookView = z
   .strictObject({
@@ -15,14 +17,16 @@ export const webhookView = z
     disabledAt: text.nullable(),
     disabledBecause: z.enum(['gone', 'unreachable']).meta({ id: 'DisabledBecause', description: 'The receiver answered 410; or an event was given up and nothing has reached the receiver since it happened.' }).nullable(),
     lastDeliveredAt: text.nullable(),
-    secretKept: z.enum(['encrypted', 'inTheClear']).meta({ id: 'SecretKept', description: 'How the newest signing secret lies in the store. Encrypted needs WEBHOOK_KEY in the configuration.' }),
-    oldSecretSignsUntil: text.nullable().meta({ description: 'After a change of the secret.' }),
+    signature: signatureKind,
+    publicKey: text.nullable().meta({ description: 'What signatures by Ed25519 are checked by: "whpk_" and the Base64 of 32 bytes. Null for HMAC.' }),
+    secretKept: z.enum(['encrypted', 'inTheClear']).meta({ id: 'SecretKept', description: 'How the newest signing secret or private key lies in the store. Encrypted needs WEBHOOK_KEY in the configuration.' }),
+    oldSecretSignsUntil: text.nullable().meta({ description: 'After a change of the secret or key.' }),
     createdAt: text,
   })
   .meta({ id: 'Webhook' })
 
 export const createdWebhook = z
-  .strictObject({ webhook: webhookView, secret: text.meta({ description: 'The signing secret, "whsec_" and Base64. Shown this once.' }) })
+  .strictObject({ webhook: webhookView, secret: text.nullable().meta({ description: 'The signing secret, "whsec_" and Base64. Shown this once. Null for Ed25519, whose private key is never shown.' }) })
   .meta({ id: 'WebhookWithSecret' })
 
 export const deliveryView = z
@@ -42,6 +46,7 @@ export function viewOf(webhook: Webhook, at: string): z.infer<typeof webhookView
   return {
     webhook: id, target, description, eventTypes: eventTypes as (typeof eventNames)[number][], projects: projects && [...projects],
     state: disabledAt === null ? 'active' : 'disabled', disabledAt, disabledBecause, lastDeliveredAt, createdAt,
+    signature: newest?.publicKey === undefined ? 'hmac' : 'ed25519', publicKey: newest?.publicKey ?? null,
     secretKept: newest && isEncrypted(newest.sealed) ? 'encrypted' : 'inTheClear',
     oldSecretSignsUntil: old?.until && old.until > at ? old.until : null,
   }

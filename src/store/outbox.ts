@@ -12,8 +12,13 @@ export interface NewEvent {
 }
 
 /** A signing secret as the sealer left it. */
-export interface SealedSecret {
+export interface NewSecret {
   readonly sealed: string
+  /** Of a pair of keys, what receivers check by; absent where they share the secret. */
+  readonly publicKey?: string
+}
+
+export interface SealedSecret extends NewSecret {
   /** When it stops signing; null for the newest. */
   readonly until: string | null
 }
@@ -99,7 +104,7 @@ export interface Outbox {
   /** Takes its deliveries away too. */
   deleteWebhook(id: string): Promise<boolean>
   /** Puts a new secret first; those before go on signing until the given time. */
-  rotateSecret(id: string, sealed: string, now: string, oldUntil: string): Promise<Webhook | undefined>
+  rotateSecret(id: string, secret: NewSecret, now: string, oldUntil: string): Promise<Webhook | undefined>
   /** What was held back while it was disabled goes out from now on. */
   enableWebhook(id: string, at: string): Promise<Webhook | undefined>
 

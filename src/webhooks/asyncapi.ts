@@ -39,7 +39,7 @@ const headers = {
   properties: {
     'webhook-id': { type: 'string', description: 'The id of the event, the same at each attempt.' },
     'webhook-timestamp': { type: 'string', pattern: '^\\d+$', description: 'The moment of the attempt in seconds since 1970; refuse what is more than five minutes off.' },
-    'webhook-signature': { type: 'string', description: 'One or more, parted by spaces: "v1," and the Base64 of HMAC-SHA256 over webhook-id, webhook-timestamp and the body, joined by full stops. One that fits is enough.' },
+    'webhook-signature': { type: 'string', description: 'One or more, parted by spaces, over webhook-id, webhook-timestamp and the body, joined by full stops: "v1," and the Base64 of an HMAC-SHA256 by the secret, or "v1a," and the Base64 of an Ed25519 signature, which the public key of the webhook checks. One that fits is enough.' },
   },
 }
 

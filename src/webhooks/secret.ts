@@ -1,4 +1,5 @@
 import { createCipheriv, createDecipheriv, createHmac, randomBytes } from 'node:crypto'
+import { isPrivateKey, newPrivateKey, signedBy } from './key-pair.ts'
 
 /** What is signed: an id and a moment that the receiver can check, and the body byte for byte. */
 export interface Signed {
@@ -8,16 +9,21 @@ export interface Signed {
   readonly text: string
 }
 
+/** Standard Webhooks has two ways to sign: by a secret that both sides know, and by a private key that the receiver need not know. */
+export const signatureKinds = ['hmac', 'ed25519'] as const
+export type SignatureKind = (typeof signatureKinds)[number]
+
 const prefix = 'whsec_'
 
-/** 256 random bits, as Standard Webhooks writes them. */
-export function newSigningSecret(): string {
-  return `${prefix}${randomBytes(32).toString('base64')}`
+/** 256 random bits, as Standard Webhooks writes them: a shared secret, or a private key. */
+export function newSigningSecret(kind: SignatureKind): string {
+  return kind === 'ed25519' ? newPrivateKey() : `${prefix}${randomBytes(32).toString('base64')}`
 }
 
-/** The value of the `webhook-signature` header: one HMAC-SHA256 for each secret, so that a receiver may change over in its own time. */
+/** The value of the `webhook-signature` header: one signature for each secret, so that a receiver may change over in its own time. */
 export function signatures({ id, timestamp, text }: Signed, secrets: readonly string[]): string {
-  return secrets.map((secret) => `v1,${createHmac('sha256', keyOf(secret)).update(`${id}.${timestamp}.${text}`).digest('base64')}`).join(' ')
+  const content = Buffer.from(`${id}.${timestamp}.${text}`)
+  return secrets.map((secret) => (isPrivateKey(secret) ? `v1a,${signedBy(secret, content).toString('base64')}` : `v1,${createHmac('sha256', keyOf(secret)).update(content).digest('base64')}`)).join(' ')
 }
 
 function keyOf(secret: string): Buffer {

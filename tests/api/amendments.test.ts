@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs'
+import type { OpenAPIV3_1 } from 'openapi-types'
 import { describe, expect, test } from 'vitest'
 import { operations } from '../../src/operations/index.ts'
 import { bodyOf, embedmentOrdinance, jurisdictionService, problemIn } from './jurisdiction.ts'
+import { servedDocument } from './served-document.ts'
 
 const county = 'us-xa-101'
 const city = 'us-xa-101-2400000'
-const { http, tokenFor, active, records, faults } = await jurisdictionService()
+const { app, http, tokenFor, active, records, faults } = await jurisdictionService()
 const clerk = await tokenFor({ kind: 'amend', jurisdiction: county })
 
 const sent = (method: 'post' | 'put' | 'delete' | 'get', path: string, token: string | null = clerk) => {
@@ -40,10 +42,16 @@ describe('drafting', () => {
     expect(draftIn(response).check.adoptable).toBe(true)
   })
 
-  test('takes JSON as well as YAML, to the same version', async () => {
-    const yaml = draftIn(await sent('post', '/v1/amendment-drafts?validateOnly=true').set('content-type', 'application/yaml').send(embedmentOrdinance(county, 'ord-both')))
-    const json = draftIn(await sent('post', '/v1/amendment-drafts?validateOnly=true').set('content-type', 'application/json').send(yaml.document))
-    expect(json.version).toBe(yaml.version)
+  test('takes JSON as well as YAML, to the same version, under every media type that is described and no other', async () => {
+    const { paths } = await servedDocument(app)
+    const described = (['/v1/amendment-drafts', '/v1/amendment-drafts/{draft}'] as const).map((path) => Object.keys(((paths?.[path]?.post ?? paths?.[path]?.put)?.requestBody as OpenAPIV3_1.RequestBodyObject).content))
+    expect(described).toEqual([0, 1].map(() => ['application/json', 'application/yaml', 'text/yaml']))
+    const text = embedmentOrdinance(county, 'ord-both')
+    const post = (type: string, body: string) => sent('post', '/v1/amendment-drafts?validateOnly=true').set('content-type', type).send(body)
+    const { version, document } = draftIn(await post('application/yaml', text))
+    const answers = await Promise.all((described[0] ?? []).map((type) => post(type, type.endsWith('json') ? document : text)))
+    expect(answers.map((answer) => [answer.status, draftIn(answer).version])).toEqual(answers.map(() => [200, version]))
+    for (const type of ['text/x-yaml', 'text/plain']) expect((await post(type, text)).body).toMatchObject({ status: 415, code: 'unsupportedMediaType' })
   })
 
   test.each([['false', 'ties.embedment'], ['"three"', 'ties.embedment'], ['2', 'ties.embedment']])('tells of an example whose fact is %s', async (value, place) => {

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { setImmediate, setTimeout as pause } from 'node:timers/promises'
 import { afterAll, describe, expect, test } from 'vitest'
 import { buildApp } from '../../src/app.ts'
+import type { Quota, QuotaKeeper } from '../../src/api/quota-keeper.ts'
 import { lineThreads, type LineThreads } from '../../src/api/rest/line-threads.ts'
 import { batchAnswer, type BatchAnswer } from '../../src/operations/evaluate-batch.ts'
 import { realCatalog } from '../catalog/real-catalog.ts'
@@ -24,21 +25,33 @@ interface Served {
   readonly port: number
   readonly close: () => Promise<void>
   readonly threads: LineThreads
-  /** How many lines the threads were given, how many evaluations were counted, and what was logged. */
-  readonly seen: { given: number; counted: number; readonly logged: string[] }
+  /** How many lines the threads were given, how many evaluations were counted, how often the quota was asked and had enough or had not, and what was logged. */
+  readonly seen: { given: number; counted: number; paid: number; notPaid: number; readonly logged: string[] }
 }
 
 /** A service with two threads that are awake, or with none. */
-async function served({ by = program, awake = true, idleMilliseconds = 60_000 }: { readonly by?: string | null; readonly awake?: boolean; readonly idleMilliseconds?: number } = {}): Promise<Served> {
-  const seen = { given: 0, counted: 0, logged: [] as string[] }
+async function served({ by = program, awake = true, idleMilliseconds = 60_000, quota }: { readonly by?: string | null; readonly awake?: boolean; readonly idleMilliseconds?: number; readonly quota?: Quota } = {}): Promise<Served> {
+  const seen = { given: 0, counted: 0, paid: 0, notPaid: 0, logged: [] as string[] }
   const real = lineThreads({ count: 2, program: by ?? program, idleMilliseconds, log: { error: (_, message) => seen.logged.push(message) } })
   const threads: LineThreads = { ...real, answer: (batch, lines, counted) => { seen.given += lines.length; return real.answer(batch, lines, counted) } }
   const deps = { ...(await serviceOf(await dependencies())), giveWay: () => setImmediate(), tally: { evaluated: () => { seen.counted += 1 } } }
-  const app = await buildApp({ deps, publicUrl, mostLag: 0, lineThreads: by === null ? undefined : threads })
+  const app = await buildApp({ deps, publicUrl, mostLag: 0, lineThreads: by === null ? undefined : threads, quota })
+  if (app.quotaKeeper) app.quotaKeeper = watched(app.quotaKeeper, seen)
   await app.listen({ host: '127.0.0.1', port: 0 })
   afterAll(() => app.close())
   if (awake && by !== null) await expect.poll(() => threads.areReady(), { timeout: 30_000 }).toBe(true)
   return { port: (app.server.address() as AddressInfo).port, close: () => app.close(), threads, seen }
+}
+
+function watched(keeper: QuotaKeeper, seen: Served['seen']): QuotaKeeper {
+  return {
+    ...keeper,
+    async take(caller, units) {
+      const standing = await keeper.take(caller, units)
+      seen[standing.allowed ? 'paid' : 'notPaid'] += 1
+      return standing
+    },
+  }
 }
 
 function begin({ port }: Served, query = ''): { sent: ClientRequest; response: Promise<IncomingMessage> } {
@@ -128,6 +141,22 @@ describe('a long batch', () => {
     sent.write(lines(5))
     await expect.poll(answered, { timeout: 10_000 }).toBe(308)
     sent.end()
+  }, severalStarts)
+
+  test('waits for the quota of its caller: each line is paid for, in its turn, and none is refused', async () => {
+    const [count, inWindow] = [300, 100]
+    const service = await served({ quota: { units: inWindow * 5, window: 1 } })
+    // The threads have the catalog before anything is counted, so that it is the quota that is waited for
+    await answersTo(service, lines(200))
+    Object.assign(service.seen, { given: 0, paid: 0, notPaid: 0 })
+    const start = performance.now()
+    const answers = answersIn(await answersTo(service, lines(count)))
+    expect(answers.map(({ line, code }) => [line, code])).toEqual(numbers(count).map((line) => [line, null]))
+    expect(service.seen.paid).toBe(count)
+    expect(service.seen.notPaid, 'lines that had to wait').toBeGreaterThan(0)
+    // Of the windows of a second that so many lines need, one at least began and ended meanwhile; a timer may come a little early
+    expect(performance.now() - start).toBeGreaterThan(950)
+    expect(service.seen.given).toBeGreaterThan(count / 3)
   }, severalStarts)
 
   test('ends when its caller goes away', async () => {

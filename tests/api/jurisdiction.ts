@@ -19,9 +19,9 @@ export async function jurisdictionService(options: Pick<AppOptions, 'doorkeeping
   const faults: unknown[] = []
   const opened = await openActiveCatalog({ base: await realCatalog(), folder: 'catalog', trusted: null, records, onFault: (fault) => faults.push(fault) })
   if (!opened.ok) throw new Error('the catalog is refused')
-  let made = 0
+  let [made, traces] = [0, 0]
   const next = () => `id-${String(++made).padStart(6, '0')}`
-  const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newSecret: () => `secret-${next()}`, giveWay: () => setImmediate(), webhooks: { sealer: sealerBy(undefined), targets: 'publicAndLoopback' as const } }
+  const deps = { records, active: opened.active, now: () => new Date(clock), newId: next, newTraceId: () => (++traces).toString(16).padStart(32, '0'), newSecret: () => `secret-${next()}`, giveWay: () => setImmediate(), webhooks: { sealer: sealerBy(undefined), targets: 'publicAndLoopback' as const } }
   const app = await buildApp({ deps, publicUrl, mostLag: 0, watchers: [keepContract()], ...options })
   await app.ready()
   afterAll(async () => {

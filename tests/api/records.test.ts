@@ -59,6 +59,17 @@ describe('a project', () => {
 })
 
 describe('what is posted', () => {
+  test.each<[string, object | string, string, string]>([
+    ['entries alone, without the object around them', [design], '', 'must be an object'],
+    ['a text', '"entries"', '', 'must be an object'],
+    ['nothing', 'null', '/entries', 'is required'],
+  ])('is an object: %s is refused', async (_, body, pointer, detail) => {
+    const { path } = await project()
+    const refused = await http.post(`${path}/entries`).set('authorization', `Bearer ${inspector}`).type('json').send(body)
+    expect(refused.body).toMatchObject({ status: 422, code: 'invalidInput', errors: [{ pointer, detail }] })
+    expect(bodyOf(operations.readJournal, await read(`${path}/journal`)).items).toEqual([])
+  })
+
   test('may come in any order, twice and late, and is there once', async () => {
     const { answers, record, path } = await project([bearing(11, 'left', '4 in')], [design, bearing(11, 'left', '4 in')], [bearing(11, 'left', '4 in')])
     expect(answers.map(({ results }) => results.map(({ outcome, sequence }) => [outcome, sequence]))).toEqual([[['recorded', 1]], [['recorded', 2], ['alreadyRecorded', 1]], [['alreadyRecorded', 1]]])

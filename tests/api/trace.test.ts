@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { traceOf } from '../../src/api/trace.ts'
+import { newTraceId } from '../../src/service.ts'
 import { client } from './client.ts'
 import { LogLines } from './log-lines.ts'
 
@@ -13,9 +14,23 @@ const { http } = await client({ logger: { level: 'info', stream: log.stream } })
 test('every line about a request names the trace of its caller', async () => {
   await http.get('/v1/rules/none').set('traceparent', example).expect(404)
   expect(log.lines.map(({ trace_id: id }) => id)).toEqual([trace, trace])
+})
+
+// A path that cannot be read is answered before any route
+test.each(['/livez', '/v1/rules/none', '/nothing', '/v1/%zz'])('every line about a request to %s whose caller names no trace has one of its own', async (path) => {
   log.clear()
-  await http.get('/livez')
-  expect(log.lines.filter((line) => 'trace_id' in line)).toEqual([])
+  for (const header of [undefined, 'none', example.replace(trace, '0'.repeat(32))]) await http.get(path).set(header === undefined ? {} : { traceparent: header })
+  expect(log.lines.length).toBeGreaterThanOrEqual(3)
+  const distinct = (texts: readonly string[]) => [...new Set(texts)]
+  const [requests, ids, pairs] = [distinct(log.lines.map(({ reqId }) => String(reqId))), distinct(log.lines.map(({ trace_id: id }) => String(id))), distinct(log.lines.map(({ reqId, trace_id: id }) => `${String(reqId)} ${String(id)}`))]
+  expect([requests.length, ids.length, pairs.length]).toEqual([3, 3, 3])
+  for (const id of ids) expect(traceOf(`00-${id}-00f067aa0ba902b7-00`)).toBe(id)
+})
+
+test('the service makes traces of its own at random, as W3C Trace Context wants them', () => {
+  const ids = Array.from({ length: 50 }, newTraceId)
+  expect(new Set(ids).size).toBe(50)
+  for (const id of ids) expect(traceOf(`00-${id}-00f067aa0ba902b7-00`)).toBe(id)
 })
 
 test.each([

@@ -7,6 +7,7 @@ import { delivererOf } from '../../src/service.ts'
 import { startReceiver } from '../webhooks/receiver.ts'
 import { takenIn } from '../webhooks/told.ts'
 import { clock, dependencies, publicUrl } from './client.ts'
+import { LogLines } from './log-lines.ts'
 import { attributesOf, startCollector, type CollectedSpan } from './collector.ts'
 import { serviceOf } from './service.ts'
 
@@ -19,7 +20,8 @@ const log = { warn: (detail: object) => { faults.push(detail) }, error: (detail:
 const plain = await serviceOf(await dependencies())
 const tracing = startTracing(plain.active, log)
 const deps = { ...plain, webhooks: { ...plain.webhooks, targets: 'publicAndLoopback' as const }, records: tracing.following(plain.records), follow: tracing.follow, tally: tracing.tally }
-const app = await buildApp({ deps, publicUrl, mostLag: 0, watchers: [tracing.watch] })
+const lines = new LogLines()
+const app = await buildApp({ deps, publicUrl, mostLag: 0, watchers: [tracing.watch], logger: { level: 'info', stream: lines.stream } })
 await app.listen({ host: '127.0.0.1', port: 0 })
 const address = `http://127.0.0.1:${(app.server.address() as AddressInfo).port}`
 const deliveries = delivererOf({ ...deps, now: () => new Date() }, log, tracing.sending)
@@ -53,6 +55,16 @@ async function spansOf(trace: string, ...last: readonly string[]): Promise<reado
 const opening = { reference: 'North Wing 7', opening: { kind: 'window', width: '4 ft', height: '4 ft' } }
 
 describe('a request', () => {
+  test('whose caller names no trace begins one, which its log lines name too', async () => {
+    lines.clear()
+    await fetch(`${address}/v1/rules/none`)
+    const [trace, ...others] = new Set(lines.lines.map(({ trace_id: id }) => String(id)))
+    expect(others).toEqual([])
+    const spans = await spansOf(trace ?? '', 'GET /v1/rules/:rule')
+    expect(spans.find(({ name }) => name === 'GET /v1/rules/:rule')?.parentSpanId ?? '').toBe('')
+    expect(spans.some(({ name }) => name === 'operation readRule')).toBe(true)
+  })
+
   test('is a span under the trace of its caller, with its operation and what that asks of the store beneath', async () => {
     const { status, trace } = await ask('/v1/evaluations', { jurisdiction: 'us-xa-101', asOf: '2026-03-01', opening, keep: true })
     expect(status).toBe(200)

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { operations } from '../../src/operations/index.ts'
 import { deliverer } from '../../src/webhooks/deliverer.ts'
+import { publicKeyOf } from '../../src/webhooks/key-pair.ts'
 import { sealerBy } from '../../src/webhooks/secret.ts'
 import { sendBy } from '../../src/webhooks/send.ts'
 import { startReceiver, type Receiver } from '../webhooks/receiver.ts'
@@ -20,23 +21,31 @@ const send = (path: string, body: object = {}, token = office) => http.post(path
 const read = (path: string, token = office) => http.get(path).set('authorization', `Bearer ${token}`)
 const drop = (path: string, token = office) => http.delete(path).set('authorization', `Bearer ${token}`)
 
-/** A webhook of its own that leads to the receiver; what arrives for it is taken in by its secret. */
+/** A webhook of its own that leads to the receiver; what arrives for it is taken in by its secret or its public key. */
 async function hook(change: object = {}) {
   const path = `${receiver.address}/${Math.random()}`
   const made = bodyOf(operations.createWebhook, await send('/v1/webhooks', { target: path, ...change }).expect(201).expect('cache-control', 'no-store'))
   const address = `/v1/webhooks/${made.webhook.webhook}`
+  const key = keyOf(made)
   const deliveries = async () => bodyOf(operations.listDeliveries, await read(`${address}/deliveries`).expect(200)).items
   const arrivals = async () => {
     await deliverDue()
     const events = new Set((await deliveries()).map(({ event }) => event))
-    return receiver.arrived.filter(({ headers, text }) => events.has(String(headers['webhook-id'])) && fits(text, headers as Record<string, string>, made.secret)).map((one) => takenIn(one, made.secret)).toSorted((a, b) => (a.sequence < b.sequence ? -1 : 1))
+    return receiver.arrived.filter(({ headers, text }) => events.has(String(headers['webhook-id'])) && fits(text, headers as Record<string, string>, key)).map((one) => takenIn(one, key)).toSorted((a, b) => (a.sequence < b.sequence ? -1 : 1))
   }
-  return { ...made, address, deliveries, arrivals }
+  return { ...made, key, address, deliveries, arrivals }
 }
 
-function fits(text: string, headers: Record<string, string>, secret: string): boolean {
+/** What its receiver checks by. */
+function keyOf({ secret, webhook }: { readonly secret: string | null; readonly webhook: { readonly publicKey: string | null } }): string {
+  const key = secret ?? webhook.publicKey
+  if (key === null) throw new Error('a webhook has neither secret nor public key')
+  return key
+}
+
+function fits(text: string, headers: Record<string, string>, key: string): boolean {
   try {
-    takenIn({ headers, text }, secret)
+    takenIn({ headers, text }, key)
     return true
   } catch (error) {
     if (error instanceof Error && error.message.includes('signature')) return false
@@ -142,8 +151,32 @@ describe('a webhook', () => {
     await send(`${address}/ping`)
     await deliverDue()
     const last = receiver.arrived.at(-1) ?? { headers: {}, text: '' }
-    expect(takenIn(last, renewed.secret).type).toBe('wythe.ping')
+    expect(takenIn(last, keyOf(renewed)).type).toBe('wythe.ping')
     expect(await arrivals()).toEqual([])
+  })
+
+  test('may be signed by a key that only the service has: the public one is shown, now and later, the private one never', async () => {
+    const { address, secret, webhook, arrivals } = await hook({ eventTypes: ['evaluationKept'], signature: 'ed25519' })
+    expect(secret).toBeNull()
+    expect(webhook).toMatchObject({ signature: 'ed25519', publicKey: expect.stringMatching(/^whpk_[\w+/]{43}=$/) as string })
+    expect(bodyOf(operations.readWebhook, await read(address))).toEqual(webhook)
+    // What the sealer of this test left, which has no key
+    const { sealed = '' } = (await records.readWebhook(webhook.webhook))?.secrets[0] ?? {}
+    expect(publicKeyOf(sealed.replace('clear:', ''))).toBe(webhook.publicKey)
+    await send(`${address}/ping`).expect(202)
+    expect((await arrivals()).map(({ type }) => type)).toEqual(['wythe.ping'])
+    const renewed = bodyOf(operations.rotateWebhookSecret, await send(`${address}/secret`).expect(201))
+    expect(renewed).toMatchObject({ secret: null, webhook: { signature: 'ed25519', oldSecretSignsUntil: '2026-03-02T12:00:00.000Z' } })
+    expect(renewed.webhook.publicKey).not.toBe(webhook.publicKey)
+    await send(`${address}/ping`)
+    await deliverDue()
+    expect(takenIn(receiver.arrived.at(-1) ?? { headers: {}, text: '' }, keyOf(renewed)).type).toBe('wythe.ping')
+  })
+
+  test('is signed by a shared secret where nothing else is asked for, and by nothing that is unknown', async () => {
+    const { webhook, secret } = await hook({ signature: null })
+    expect([webhook.signature, webhook.publicKey, secret?.startsWith('whsec_')]).toEqual(['hmac', null, true])
+    expect((await send('/v1/webhooks', { target: receiver.address, signature: 'rsa' })).body).toMatchObject({ code: 'invalidInput', errors: [{ pointer: '/signature' }] })
   })
 
   test('that is gone is disabled, refuses pings, and is enabled again', async () => {
@@ -159,10 +192,10 @@ describe('a webhook', () => {
   })
 
   test('never shows its secret again, and is deleted', async () => {
-    const { address, secret, webhook } = await hook()
+    const { address, key, webhook } = await hook()
     const listed = await read('/v1/webhooks?first=200')
     expect(bodyOf(operations.listWebhooks, listed).items).toContainEqual(webhook)
-    expect(listed.text).not.toContain(secret.replace('whsec_', ''))
+    expect(listed.text).not.toContain(key.replace('whsec_', ''))
     expect((await drop(address)).body).toMatchObject({ webhook: webhook.webhook })
     for (const again of [read(address), drop(address), send(`${address}/ping`), send(`${address}/enable`), send(`${address}/secret`), read(`${address}/deliveries`)]) expect((await again).status).toBe(404)
   })

@@ -52,11 +52,21 @@ export function keepsTheOutbox(freshPlace: () => Promise<RecordsPlace>): void {
     test('keeps its old secrets for a while, and not too many', async () => {
       const records = await open('w')
       const first = webhook('w').secrets[0]?.sealed ?? ''
-      expect((await records.rotateSecret('w', 'second', at(0), at(100)))?.secrets).toEqual([{ sealed: 'second', until: null }, { sealed: first, until: at(100) }])
-      expect((await records.rotateSecret('w', 'third', at(50), at(150)))?.secrets).toEqual([{ sealed: 'third', until: null }, { sealed: 'second', until: at(150) }, { sealed: first, until: at(100) }])
-      expect((await records.rotateSecret('w', 'fourth', at(100), at(200)))?.secrets.map(({ sealed }) => sealed)).toEqual(['fourth', 'third', 'second'])
-      expect((await records.rotateSecret('w', 'fifth', at(100), at(200)))?.secrets.map(({ sealed }) => sealed)).toEqual(['fifth', 'fourth', 'third'])
-      expect(await records.rotateSecret('none', 'x', at(0), at(1))).toBeUndefined()
+      expect((await records.rotateSecret('w', { sealed: 'second' }, at(0), at(100)))?.secrets).toEqual([{ sealed: 'second', until: null }, { sealed: first, until: at(100) }])
+      expect((await records.rotateSecret('w', { sealed: 'third' }, at(50), at(150)))?.secrets).toEqual([{ sealed: 'third', until: null }, { sealed: 'second', until: at(150) }, { sealed: first, until: at(100) }])
+      expect((await records.rotateSecret('w', { sealed: 'fourth' }, at(100), at(200)))?.secrets.map(({ sealed }) => sealed)).toEqual(['fourth', 'third', 'second'])
+      expect((await records.rotateSecret('w', { sealed: 'fifth' }, at(100), at(200)))?.secrets.map(({ sealed }) => sealed)).toEqual(['fifth', 'fourth', 'third'])
+      expect(await records.rotateSecret('none', { sealed: 'x' }, at(0), at(1))).toBeUndefined()
+    })
+
+    test('keeps the public key of each pair of keys, and hands it out with a claim', async () => {
+      const records = await open()
+      const [first, second] = [{ sealed: 'one', publicKey: 'whpk_one' }, { sealed: 'two', publicKey: 'whpk_two' }]
+      await records.createWebhook(webhook('w', { secrets: [{ ...first, until: null }] }), 9)
+      const both = [{ ...second, until: null }, { ...first, until: at(100) }]
+      expect((await records.rotateSecret('w', second, at(0), at(100)))?.secrets).toStrictEqual(both)
+      await records.createProject(project('p'), [happening('e')])
+      expect((await claimed(records, 1)).webhook.secrets).toStrictEqual(both)
     })
   })
 

@@ -3,11 +3,13 @@ import { openRecords } from '../../src/store/open-records.ts'
 import type { Records } from '../../src/store/records.ts'
 import { deliverer, type DelivererMeans } from '../../src/webhooks/deliverer.ts'
 import { delays } from '../../src/webhooks/schedule.ts'
-import { sealerBy } from '../../src/webhooks/secret.ts'
+import { publicKeyOf } from '../../src/webhooks/key-pair.ts'
+import { newSigningSecret, sealerBy } from '../../src/webhooks/secret.ts'
 import type { Post, Reply } from '../../src/webhooks/send.ts'
 import { later, until } from '../store/contract.ts'
 import { project } from '../store/samples.ts'
 import { at, happening, webhook } from './outbox-clock.ts'
+import { isSignedBy } from './public-key.ts'
 
 const opened: Records[] = []
 afterEach(async () => { await Promise.all(opened.splice(0).map((records) => records.close())) })
@@ -92,13 +94,28 @@ test('what is sent is a CloudEvent in structured mode', async () => {
 
 test('while a secret is changed both sign, and the old one no longer after its time', async () => {
   const { records, clock, deliverDue, posts } = await set(['w'], () => ok)
-  await records.rotateSecret('w', 'clear:whsec_AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA', at(0), at(100))
+  await records.rotateSecret('w', { sealed: 'clear:whsec_AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA' }, at(0), at(100))
   for (const [id, seconds] of [['e', 99], ['f', 100]] as const) {
     clock.seconds = seconds
     await records.createProject(project(id), [happening(id)])
     await deliverDue()
   }
   expect(posts.map(({ headers }) => headers['webhook-signature']?.split(' ').length)).toEqual([2, 1])
+})
+
+test('while a key is changed both sign, each public key finds its own signature and that of a stranger none', async () => {
+  const keys = Array.from({ length: 3 }, () => newSigningSecret('ed25519'))
+  const [first = '', second = ''] = keys
+  const { records, clock, deliverDue, posts } = await set([], () => ok)
+  await records.createWebhook(webhook('w', { secrets: [{ sealed: `clear:${first}`, publicKey: publicKeyOf(first), until: null }] }), 9)
+  await records.rotateSecret('w', { sealed: `clear:${second}`, publicKey: publicKeyOf(second) }, at(0), at(100))
+  for (const [id, seconds] of [['e', 99], ['f', 100]] as const) {
+    clock.seconds = seconds
+    await records.createProject(project(id), [happening(id)])
+    await deliverDue()
+  }
+  const fitting = posts.map(({ headers, text }) => keys.map((key) => isSignedBy(publicKeyOf(key), headers, text)))
+  expect(fitting).toEqual([[true, true, false], [false, true, false]])
 })
 
 test('a secret that cannot be read sends nothing and loses nothing', async () => {

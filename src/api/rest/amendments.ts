@@ -5,13 +5,14 @@ import { versionSeen } from '../conditional.ts'
 import { routeSchema } from './schemas.ts'
 
 const { listAmendments, readAmendment, listDrafts, readDraft, createDraft, changeDraft, deleteDraft, previewDraft, adoptDraft } = operations
-const media = ['application/json', 'application/yaml'] as const
+/** YAML under its registered name and under the oldest of those that RFC 9512 keeps as its aliases, which tools and editors still send. */
+const media = ['application/json', 'application/yaml', 'text/yaml']
 const tag = 'Amendments'
 
 /** How a jurisdiction works: draft, check, try, adopt. A draft is sent as the file it would be, in YAML or JSON. */
 export const amendments: FastifyPluginAsync = async (app) => {
   app.removeContentTypeParser('application/json')
-  app.addContentTypeParser(['application/json', 'application/yaml', 'text/yaml'], { parseAs: 'string' }, (_, text, done) => done(null, text))
+  app.addContentTypeParser(media, { parseAs: 'string' }, (_, text, done) => done(null, text))
 
   app.get('/amendments', { schema: routeSchema(listAmendments, tag) }, (request, reply) => answer(listAmendments, request, reply))
   app.get<{ Params: { jurisdiction: string; instrument: string } }>('/amendments/:jurisdiction/:instrument', { schema: { ...routeSchema(readAmendment, tag, { elsewhere: ['amendment'] }), params: amendmentPath } }, (request, reply) =>

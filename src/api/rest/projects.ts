@@ -16,13 +16,13 @@ export const projects: FastifyPluginAsync = async (app) => {
   app.post('/projects', { schema: routeSchema(createProject, tag, { body: 'input', status: 201 }) }, (request, reply) => answer(createProject, request, reply, { status: 201, headers: etagOf }))
   app.get('/projects/:project', { schema: routeSchema(readProject, tag, { path: ['project'] }) }, (request, reply) => answer(readProject, request, reply, { headers: etagOf }))
   app.put('/projects/:project', { schema: routeSchema(changeProject, tag, { path: ['project'], elsewhere: ['version'], body: 'input' }) }, (request, reply) =>
-    answer(changeProject, request, reply, { input: { ...bodyOf(request), ...versionSeen(request), ...(request.params as object) }, headers: etagOf }),
+    answer(changeProject, request, reply, { input: inputOf(request, versionSeen(request)), headers: etagOf }),
   )
   app.post('/projects/:project/entries', { schema: routeSchema(postEntries, tag, { path: ['project'], body: 'input' }) }, (request, reply) =>
-    answer(postEntries, request, reply, { input: { ...bodyOf(request), ...(request.params as object) } }),
+    answer(postEntries, request, reply, { input: inputOf(request) }),
   )
   app.post('/projects/:project/schedule-imports', { schema: routeSchema(importSchedule, tag, { path: ['project'], body: 'input' }), bodyLimit: largestSheet }, (request, reply) =>
-    answer(importSchedule, request, reply, { input: { ...bodyOf(request, 'csv'), ...(request.params as object) } }),
+    answer(importSchedule, request, reply, { input: inputOf(request) }),
   )
   app.get('/projects/:project/journal', { schema: routeSchema(readJournal, tag, { path: ['project'] }) }, (request, reply) => answer(readJournal, request, reply))
   app.get('/projects/:project/openings', { schema: routeSchema(listOpenings, tag, { path: ['project'] }) }, (request, reply) => answer(listOpenings, request, reply))
@@ -45,9 +45,10 @@ function fileName({ params }: FastifyRequest): Readonly<Record<string, string>> 
   return { 'content-disposition': `attachment; filename="${table}-${project}.csv"` }
 }
 
-/** What is no object goes on as it is, for the operation to refuse in its own words. */
-function bodyOf({ body }: FastifyRequest, meant = 'entries'): object {
-  return typeof body === 'object' && body !== null && !Array.isArray(body) ? body : { [meant]: body }
+/** The body with what stands in the address and the headers. A body that is no object goes on alone, for the operation to refuse in its own words. */
+function inputOf({ body, params }: FastifyRequest, more: object = {}): unknown {
+  const sent = body ?? {}
+  return typeof sent === 'object' && !Array.isArray(sent) ? { ...sent, ...more, ...(params as object) } : sent
 }
 
 function etagOf(value: unknown): Readonly<Record<string, string>> {

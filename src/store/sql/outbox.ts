@@ -10,7 +10,7 @@ export function sqlOutbox(db: Db, flavor: Flavor): Outbox {
     readWebhook: (id) => readWebhook(db, id),
     listWebhooks: (after, first) => listWebhooks(db, after, first),
     deleteWebhook: (id) => deleteWebhook(db, id),
-    rotateSecret: (id, sealed, now, oldUntil) => rotateSecret(db, id, sealed, { now, oldUntil }),
+    rotateSecret: (id, secret, now, oldUntil) => rotateSecret(db, id, secret, { now, oldUntil }),
     enableWebhook: (id, at) => enableWebhook(db, id, at),
 
     sendTo: (webhook, event) => sendTo(db, webhook, event),

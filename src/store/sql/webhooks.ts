@@ -1,4 +1,4 @@
-import type { SealedSecret, Webhook } from '../outbox.ts'
+import type { NewSecret, SealedSecret, Webhook } from '../outbox.ts'
 import type { Page } from '../records.ts'
 import type { Db, Trx } from './flavor.ts'
 import { pageOf } from './page.ts'
@@ -36,13 +36,13 @@ export async function deleteWebhook(db: Db, id: string): Promise<boolean> {
 /** As many secrets sign at once, at most. */
 const mostSecrets = 3
 
-export async function rotateSecret(db: Db, id: string, sealed: string, times: { readonly now: string; readonly oldUntil: string }): Promise<Webhook | undefined> {
+export async function rotateSecret(db: Db, id: string, secret: NewSecret, times: { readonly now: string; readonly oldUntil: string }): Promise<Webhook | undefined> {
   return db.transaction().setIsolationLevel('read committed').execute(async (trx) => {
     const row = await touched(trx, id)
     if (!row) return undefined
     const before = toWebhook(row).secrets.filter(({ until }) => until === null || until > times.now)
-    const old = before.map((secret) => ({ ...secret, until: secret.until ?? times.oldUntil }))
-    const secrets: readonly SealedSecret[] = [{ sealed, until: null }, ...old].slice(0, mostSecrets)
+    const old = before.map((one) => ({ ...one, until: one.until ?? times.oldUntil }))
+    const secrets: readonly SealedSecret[] = [{ ...secret, until: null }, ...old].slice(0, mostSecrets)
     const changed = await trx.updateTable('webhooks').set({ secrets: JSON.stringify(secrets) }).where('id', '=', id).returningAll().executeTakeFirstOrThrow()
     return toWebhook(changed)
   })
