@@ -77,8 +77,13 @@ function factTruth(condition: FactCondition): Asked {
   const refuted: Truth = { is: false, decidedBy: [fact] }
   return (facts) => {
     const readings = facts.get(fact)
-    if (readings?.some(isMetBy)) return holding
-    if (!readings || readings.length === 0 || readings.includes(undefined)) return missing
+    if (!readings || readings.length === 0) return missing
+    let hasGap = false
+    for (const reading of readings) {
+      if (isMetBy(reading)) return holding
+      if (!reading) hasGap = true
+    }
+    if (hasGap) return missing
     return readings.some((reading) => reading?.conflictsWith) ? conflicting : refuted
   }
 }

@@ -146,11 +146,13 @@ type Ranked = Pick<MemberResult, 'outcome' | 'spare'>
 
 /** Of equals, the first. */
 function indexOfWorst(results: readonly Ranked[]): number {
-  return results.reduce((worst, result, index) => (isWorse(result, results[worst]) ? index : worst), 0)
+  let worst = 0
+  for (let index = 1; index < results.length; index += 1) if (isWorse(results[index], results[worst])) worst = index
+  return worst
 }
 
-function isWorse(one: Ranked, other: Ranked | undefined): boolean {
-  if (!other) return false
+function isWorse(one: Ranked | undefined, other: Ranked | undefined): boolean {
+  if (!one || !other) return false
   return (rank[one.outcome] - rank[other.outcome] || (one.spare ?? 0) - (other.spare ?? 0)) < 0
 }
 
