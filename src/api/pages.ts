@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import type { FastifyPluginAsync } from 'fastify'
 import type { Catalog } from '../catalog/catalog.ts'
 import { outcomeWords, verdictMeanings, verdictWords } from '../evaluation/words.ts'
+import { shapes } from '../report/shapes.ts'
 import { answerLate } from './answer-late.ts'
 import { sendProblem } from './send-problem.ts'
 import { problemTypes, type ProblemCode } from './problems.ts'
@@ -18,7 +19,7 @@ export const pages: FastifyPluginAsync<PageOptions> = async (app, { explorerDir 
   const tryPage = (await readFile(join(pageDir, 'index.html'), 'utf8')).replace('<!-- explorer -->', explorerDir === undefined ? '' : explorerItem)
   app.get('/', hidden, (_, reply) => reply.type(html).send(tryPage))
   app.get('/page/openings.json', hidden, () => ({ openings: examplesIn(app.deps.active.state.catalog) }))
-  app.get('/page/words.json', hidden, async () => ({ outcomes: outcomeWords, verdicts: verdictWords, meanings: verdictMeanings, shapes: (await import('../report/shapes.ts')).shapes }))
+  app.get('/page/words.json', hidden, () => ({ outcomes: outcomeWords, verdicts: verdictWords, meanings: verdictMeanings, shapes }))
   answerLate(app, ['/page/*'], async () => (await import('./page-files.ts')).pageFiles({ root: pageDir, prefix: '/page/', index: false }))
   app.get('/about', hidden, (_, reply) => reply.type(html).send(frontPage(explorerDir !== undefined)))
   app.get<{ Params: { code: string } }>('/problems/:code', hidden, (request, reply) => {

@@ -1,4 +1,4 @@
-import { drawing, drawOpening } from './draw-opening.ts'
+import { drawOpening, type drawing } from './draw-opening.ts'
 import type { RecordOperation } from './operation.ts'
 import { catalogAsked, release } from './serve-evaluation.ts'
 
@@ -6,12 +6,9 @@ const drawingRequest = drawOpening.input.extend(release).meta({ id: 'DrawingRequ
 
 /** A drawing by the active catalog or by a past release. */
 export const serveDrawing: RecordOperation<typeof drawingRequest, typeof drawing> = {
-  name: 'drawOpening',
+  ...drawOpening,
   cost: { units: 6 },
-  summary: drawOpening.summary,
-  description: drawOpening.description,
   input: drawingRequest,
-  output: drawing,
   run: async (deps, raw) => {
     const asked = await catalogAsked(deps, raw)
     return asked.ok ? drawOpening.run({ ...deps, catalog: asked.value.catalog }, asked.value.request) : asked

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { Catalog } from '../catalog/catalog.ts'
 import { releaseName } from '../catalog/release.ts'
-import { evaluation, type Evaluation } from '../evaluation/document.ts'
+import type { evaluation, Evaluation } from '../evaluation/document.ts'
 import type { KeptEvaluation } from '../store/records.ts'
 import { recordable, refuseUnlessAdmitted } from './permission.ts'
 import { evaluateOpening } from './evaluate-opening.ts'
@@ -20,12 +20,9 @@ const withKeep = withRelease.extend(keep).meta({ id: 'EvaluationRequest' })
 
 /** An evaluation by the active catalog or by a past release. */
 export const serveEvaluation: RecordOperation<typeof withRelease, typeof evaluation> = {
-  name: 'evaluateOpening',
+  ...evaluateOpening,
   cost: { units: 5 },
-  summary: evaluateOpening.summary,
-  description: evaluateOpening.description,
   input: withRelease,
-  output: evaluation,
   run: async (deps, raw) => {
     const answered = await serve(deps, raw)
     return answered.ok ? { ok: true, value: answered.value.answer } : answered
@@ -34,13 +31,11 @@ export const serveEvaluation: RecordOperation<typeof withRelease, typeof evaluat
 
 /** The same, kept when the request says so. */
 export const keepEvaluation: RecordOperation<typeof withKeep, typeof evaluation> = {
-  name: 'evaluateOpening',
+  ...evaluateOpening,
   cost: { units: 6 },
   makes: true,
-  summary: evaluateOpening.summary,
   description: 'Applies the rules of a place and date to an opening, and computes what the crew needs to build it. Nothing is kept unless asked.',
   input: withKeep,
-  output: evaluation,
   run: async (deps, raw) => {
     const asked = parseInput(z.object(keep), membersOf(raw))
     if (!asked.ok) return asked

@@ -7,7 +7,7 @@ import type { ReadFile } from './catalog-files.ts'
 /** Where the build leaves the catalog that it proved: beside the compiled code. */
 export const preparedFile = join(import.meta.dirname, '../catalog.prepared.json')
 
-/** All that decides how a catalog is read and whether it is refused. */
+/** All that decides how a catalog is read and whether it is refused. The files that the service starts from are joined of these modules by the same build. */
 const judges: readonly string[] = ['units', 'opening', 'catalog', 'quantities', 'evaluation']
 const readers = /^(catalog-files|load-catalog|prepared-catalog)\.[jt]s$/
 const code = join(import.meta.dirname, '..')
