@@ -2,12 +2,12 @@ import type { FullEvaluation } from '../evaluation/evaluate.ts'
 import type { Opening } from '../opening/opening.ts'
 import type { UnitSystem } from '../units/dimension.ts'
 import { balloonRoom, balloons, roomForBalloons } from './balloon.ts'
-import { spliceQuantities } from './elevation/splice-places.ts'
 import { knownOf, type Known } from './known.ts'
 import { calledOutIn, type CalledOut } from './callouts.ts'
 import { blankOf, type Blank } from './pattern/blank.ts'
 import { blankView, type BlankView } from './pattern/blank-view.ts'
-import { spliceList, splicedOf, spliceStrip, type Spliced } from './pattern/splice-strip.ts'
+import { laidSplices, spliceQuantities, type Spliced } from './laid-splices.ts'
+import { spliceList, spliceStrip } from './pattern/splice-strip.ts'
 import { scaleFor } from './scale.ts'
 import { part, textSize, words, type Point, type Shape } from './shape.ts'
 import { insideWidth, type SheetContent } from './sheet.ts'
@@ -35,7 +35,7 @@ export function flashingPattern(opening: Opening, evaluation: FullEvaluation): O
   let y = 0
   places.forEach((place, index) => {
     const blank = blanks[index]
-    const spliced = splicedOf(known, place.place)
+    const spliced = laidSplices(known, place.place)
     shapes.push(words(place.title, [0, y + 4], { weight: 'bold', size: 3.2 }))
     y += 6
     if (blank) {
@@ -45,9 +45,13 @@ export function flashingPattern(opening: Opening, evaluation: FullEvaluation): O
       y += view.height + 2
       y += pushLines(shapes, foldsText(blank, view), y) + 2
     } else y += pushLines(shapes, whyNot(known, place.quantity), y) + 4
-    if (spliced) y += pushSplices(shapes, spliced, y, opening.unitSystem) + 2
+    if (isInPieces(spliced)) y += pushSplices(shapes, spliced, y, opening.unitSystem) + 2
   })
   return { ...around(known, evaluation, anchors, shapes, y), scale: `${there.length === 0 ? 'Not to scale.' : `Scale ${scale.text} when printed at full size; a long blank is cut in its middle.`}${opening.unitSystem === 'si' ? ' Millimeters.' : ''}` }
+}
+
+function isInPieces(spliced: Spliced | undefined): spliced is Spliced {
+  return spliced !== undefined && spliced.laps.length > 0
 }
 
 function pushSplices(shapes: Shape[], spliced: Spliced, y: number, system: UnitSystem): number {
@@ -64,7 +68,7 @@ function around(known: Known, evaluation: FullEvaluation, anchors: readonly (rea
   const unsplit = places.flatMap(({ place, title }) => { const why = known.result(spliceQuantities[place])?.why; return why && known.result(spliceQuantities[place])?.status === 'notDetermined' ? [`${title}, splices not known: ${why}`] : [] })
   return {
     view: { height: tall + 2, shapes: [...shapes, numbers] }, calledOut, unknown: known.lacking(),
-    notes: [...new Set([...notes, ...unsplit])], key: [['fold', 'fold up, toward the wet side'], ['hidden', 'fold down'], ['cut', 'cut'], ...(places.some(({ place }) => splicedOf(known, place)) ? [['lap', 'lap of two pieces'] as const] : [])],
+    notes: [...new Set([...notes, ...unsplit])], key: [['fold', 'fold up, toward the wet side'], ['hidden', 'fold down'], ['cut', 'cut'], ...(places.some(({ place }) => isInPieces(laidSplices(known, place))) ? [['lap', 'lap of two pieces'] as const] : [])],
   }
 }
 

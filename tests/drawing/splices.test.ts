@@ -69,7 +69,7 @@ describe('splices of which nobody says where they lie', () => {
     for (const splice of splices) expect(allIn(splice).filter(({ name }) => name === 'path').every(({ attributes }) => attributes['stroke-dasharray'] !== undefined)).toBe(true)
     expect(textsIn(partIn(svg, { part: 'dimension', measure: 'headSplice:1' }))).toEqual(['lap ?, place ?'])
     expect(drawing.unknown).toContain('head.flashing.spliceLap')
-    expect(drawing.description).toMatch(/Where the splices of the head flashing lie is not known.*As it is laid out, this flashing has 2 splices\./)
+    expect(drawing.description).toMatch(/Where the splices of the head flashing lie is not known.*The head flashing is described with 3 splices; as it is laid out it has 2 splices\./)
   })
 
   test('are not drawn where the flashing is described in one piece', () => {

@@ -1,5 +1,6 @@
 import { jambOnBlank, type FlashingPlace } from '../blank-places.ts'
-import { numberIn, type Known } from '../known.ts'
+import type { Known } from '../known.ts'
+import { laidSplices, spliceQuantities } from '../laid-splices.ts'
 
 /** The laps of a flashing along the wall, in millimeters from the left jamb. */
 export interface SplicePlaces {
@@ -19,7 +20,6 @@ export interface Lap {
 /** The ends of a flashing as it is drawn. */
 export type PanEnds = readonly [left: number, right: number]
 
-export const spliceQuantities: Readonly<Record<FlashingPlace, string>> = { head: 'flashing.head-splices', sill: 'sill.flashing-splices' }
 const unknownLap = 150
 const none: SplicePlaces = { laps: [], length: undefined, known: true, notes: [] }
 
@@ -27,19 +27,12 @@ const none: SplicePlaces = { laps: [], length: undefined, known: true, notes: []
 export function splicePlaces(known: Known, place: FlashingPlace, pan: PanEnds | undefined, width: number): SplicePlaces {
   if (!pan || pan[1] <= pan[0]) return none
   const result = known.result(spliceQuantities[place])
-  const laid = lapsLaid(known, place)
+  const laid = laidSplices(known, place)?.laps
   const described = place === 'head' ? Number(known.told('head.flashing.splices') ?? NaN) : NaN
   if (laid && (Number.isNaN(described) || described === laid.length)) return laid.length === 0 ? none : placed(known, place, pan, width, laid)
-  if (described > 0) return { ...spread(described, known.length('head.flashing.spliceLap'), pan), notes: [unplaced(place), ...otherwise(laid?.length)] }
+  if (described > 0) return { ...spread(described, known.length('head.flashing.spliceLap'), pan), notes: [unplaced(place), ...otherwise(place, described, laid)] }
   if (laid) return { ...none, notes: [`The ${place} flashing is described in one piece; as it is laid out it has ${counted(laid.length)}.`] }
   return { ...none, notes: result?.why ? [`Splices of the ${place} flashing are not laid out: ${result.why}`] : [] }
-}
-
-/** From the left end of the blank; undefined where they are not laid out. */
-export function lapsLaid(known: Known, place: FlashingPlace): readonly Lap[] | undefined {
-  const result = known.result(spliceQuantities[place])
-  if (result?.status !== 'computed') return undefined
-  return (known.rows(spliceQuantities[place], 1) ?? []).flatMap((row) => { const [from, to] = [numberIn(row, 1), numberIn(row, 2)]; return from === undefined || to === undefined ? [] : [{ from, to }] })
 }
 
 function placed(known: Known, place: FlashingPlace, pan: PanEnds, width: number, laid: readonly Lap[]): SplicePlaces {
@@ -64,8 +57,8 @@ function unplaced(place: FlashingPlace): string {
   return `Where the splices of the ${place} flashing lie is not known; they are drawn dashed and evenly spread.`
 }
 
-function otherwise(laid: number | undefined): readonly string[] {
-  return laid === undefined ? [] : [`As it is laid out, this flashing has ${counted(laid)}.`]
+function otherwise(place: FlashingPlace, described: number, laid: readonly Lap[] | undefined): readonly string[] {
+  return laid ? [`The ${place} flashing is described with ${counted(described)}; as it is laid out it has ${counted(laid.length)}.`] : []
 }
 
 function counted(splices: number): string {

@@ -4,7 +4,7 @@ import { box, outline as closed, part, strokes, textSize, words, type Group, typ
 import { textWidth } from '../text-width.ts'
 import { breakLine } from '../elevation/bond.ts'
 import type { UnitSystem } from '../../units/dimension.ts'
-import type { Stretch } from './splice-strip.ts'
+import type { Stretch } from '../laid-splices.ts'
 import { levelsOf, type Blank, type BlankFold } from './blank.ts'
 
 export interface BlankRoom {

@@ -1,34 +1,10 @@
 import type { UnitSystem } from '../../units/dimension.ts'
-import type { FlashingPlace } from '../blank-places.ts'
 import { dimensionLine, dimensionRoom, type Measure } from '../dimension-line.ts'
-import { spliceQuantities } from '../elevation/splice-places.ts'
-import { numberIn, type Known } from '../known.ts'
+import type { Spliced, Stretch } from '../laid-splices.ts'
 import { dimensionText } from '../length-words.ts'
 import { scaleFor } from '../scale.ts'
 import { box, part, textSize, type Group, type Shape } from '../shape.ts'
 import { textWidth } from '../text-width.ts'
-
-/** A piece or a lap, in millimeters from the left end of the blank. */
-export interface Stretch {
-  readonly number: number
-  readonly from: number
-  readonly to: number
-}
-
-/** A blank that is put together from several pieces of stock. */
-export interface Spliced {
-  readonly pieces: readonly Stretch[]
-  readonly laps: readonly Stretch[]
-}
-
-/** Undefined where the blank comes in one piece, or nobody knows. */
-export function splicedOf(known: Known, place: FlashingPlace): Spliced | undefined {
-  const quantity = spliceQuantities[place]
-  const laps = known.rows(quantity, 1)
-  if (!laps || laps.length === 0) return undefined
-  const stretch = (columns: readonly [from: number, to: number]) => (row: NonNullable<typeof laps>[number]): Stretch => ({ number: numberIn(row, 0) ?? 0, from: numberIn(row, columns[0]) ?? 0, to: numberIn(row, columns[1]) ?? 0 })
-  return { pieces: (known.rows(quantity, 0) ?? []).map(stretch([2, 3])), laps: laps.map(stretch([1, 2])) }
-}
 
 export interface StripRoom {
   readonly left: number
